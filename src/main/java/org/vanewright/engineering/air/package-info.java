@@ -1,0 +1,5 @@
+/** Standard atmosphere and airspeeds. */
+@NullMarked
+package org.vanewright.engineering.air;
+
+import org.jspecify.annotations.NullMarked;

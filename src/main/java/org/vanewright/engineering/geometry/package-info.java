@@ -1,0 +1,5 @@
+/** Plane points shared by unrolling, drawings and placement. */
+@NullMarked
+package org.vanewright.engineering.geometry;
+
+import org.jspecify.annotations.NullMarked;

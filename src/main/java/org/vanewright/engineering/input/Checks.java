@@ -1,0 +1,91 @@
+package org.vanewright.engineering.input;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** Collects the problems of one input, so that a person sees all of them at once. */
+public final class Checks {
+    private final List<FieldProblem> problems = new ArrayList<>();
+
+    /** Adds a problem unless {@code ok}; returns {@code ok}. */
+    public boolean require(boolean ok, String field, @Nullable Object value, String allowed) {
+        if (!ok) {
+            problems.add(new FieldProblem(field, text(value), allowed));
+        }
+        return ok;
+    }
+
+    /** The number must be present, finite and within {@code [low, high]}; {@code unit} may be empty. */
+    public boolean range(String field, @Nullable Double value, double low, double high, String unit) {
+        boolean ok = value != null && Double.isFinite(value) && value >= low && value <= high;
+        return require(ok, field, value, "a number from " + plain(low, unit) + " to " + plain(high, unit));
+    }
+
+    /** As {@link #range}, but absent is fine. */
+    public boolean optionalRange(String field, @Nullable Double value, double low, double high, String unit) {
+        return value == null || range(field, value, low, high, unit);
+    }
+
+    /** Text must be present, not blank, and no longer than {@code maxLength}. */
+    public boolean text(String field, @Nullable String value, int maxLength) {
+        boolean ok = value != null && !value.isBlank() && value.length() <= maxLength;
+        return require(ok, field, abbreviate(value), "text of 1 to " + maxLength + " characters");
+    }
+
+    /** Text may be absent, but no longer than {@code maxLength}. */
+    public boolean optionalText(String field, @Nullable String value, int maxLength) {
+        boolean ok = value == null || value.length() <= maxLength;
+        return require(ok, field, abbreviate(value), "at most " + maxLength + " characters");
+    }
+
+    /** The value must be present. */
+    public boolean present(String field, @Nullable Object value, String allowed) {
+        return require(value != null, field, value, allowed);
+    }
+
+    public void add(FieldProblem problem) {
+        problems.add(problem);
+    }
+
+    /** Takes over the problems of a part, each prefixed with the path of that part. */
+    public void addUnder(String prefix, List<FieldProblem> inner) {
+        inner.forEach(p -> problems.add(p.under(prefix)));
+    }
+
+    public boolean isClean() {
+        return problems.isEmpty();
+    }
+
+    public List<FieldProblem> problems() {
+        return List.copyOf(problems);
+    }
+
+    /** @throws InvalidInputException with every problem, if there is any */
+    public void throwIfAny() {
+        if (!problems.isEmpty()) {
+            throw new InvalidInputException(problems);
+        }
+    }
+
+    private static String text(@Nullable Object value) {
+        if (value == null) {
+            return "missing";
+        }
+        return value instanceof Double d ? plain(d, "") : abbreviate(value.toString());
+    }
+
+    private static String abbreviate(@Nullable String value) {
+        if (value == null) {
+            return "missing";
+        }
+        return value.length() <= 80 ? value : value.substring(0, 77) + "…";
+    }
+
+    private static String plain(double number, String unit) {
+        String digits = number == Math.rint(number) && Math.abs(number) < 1e15
+                ? Long.toString((long) number)
+                : Double.toString(number);
+        return unit.isEmpty() ? digits : digits + " " + unit;
+    }
+}
