@@ -3,6 +3,7 @@ package org.vanewright.airframe.web;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.vanewright.airframe.AirframeDocument;
 import org.vanewright.airframe.KeepOutDocument;
 import org.vanewright.airframe.SurfaceDocument;
@@ -20,10 +21,13 @@ final class AirframeDrawings {
     private AirframeDrawings() {}
 
     static List<SurfaceView> surfaces(AirframeDocument airframe, Units units) {
-        return airframe.surfaces().stream().map(s -> surface(s, units)).toList();
+        return IntStream.range(0, airframe.surfaces().size())
+                .mapToObj(i -> surface(airframe.surfaces().get(i), "surface-" + i, units))
+                .toList();
     }
 
-    static SurfaceView surface(SurfaceDocument surface, Units units) {
+    /** @param id unique on the page */
+    static SurfaceView surface(SurfaceDocument surface, String id, Units units) {
         List<WingPanel> wing = Surfaces.toWing(surface);
         List<SurfaceView.PanelRow> rows = new ArrayList<>();
         for (int i = 0; i < wing.size(); i++) {
@@ -39,31 +43,37 @@ final class AirframeDrawings {
                 surface.label(),
                 surface.kind() == null ? "" : surface.kind().label(),
                 surface,
-                plan(surface, wing, units),
-                sections(wing),
+                plan(surface, wing, id + "-plan", units),
+                sections(wing, id + "-section"),
                 rows,
                 Surfaces.areaM2(surface));
     }
 
     /** The wing without lettering, for a list. */
-    static Optional<String> thumbnail(AirframeDocument airframe, Units units) {
+    static Optional<String> thumbnail(AirframeDocument airframe, String id, Units units) {
         return airframe.surfaces().stream()
                 .filter(s -> s.kind() == SurfaceDocument.Kind.WING)
                 .findFirst()
-                .map(s -> SvgWriter.inline(PlanDrawing.thumbnail(
-                        airframe.name() + ", " + s.label() + " in plan",
-                        Surfaces.toWing(s),
-                        mirrored(s),
-                        keepOuts(s),
-                        new PlanLettering(units))));
+                .map(s -> SvgWriter.inline(
+                        PlanDrawing.thumbnail(
+                                airframe.name() + ", " + s.label() + " in plan",
+                                Surfaces.toWing(s),
+                                mirrored(s),
+                                keepOuts(s),
+                                new PlanLettering(units)),
+                        "drawing thumbnail",
+                        id));
     }
 
-    private static String plan(SurfaceDocument surface, List<WingPanel> wing, Units units) {
-        return SvgWriter.inline(PlanDrawing.of(
-                surface.label() + " in plan", wing, mirrored(surface), keepOuts(surface), new PlanLettering(units)));
+    private static String plan(SurfaceDocument surface, List<WingPanel> wing, String id, Units units) {
+        return SvgWriter.inline(
+                PlanDrawing.of(
+                        surface.label() + " in plan", wing, mirrored(surface), keepOuts(surface), new PlanLettering(units)),
+                "drawing plan",
+                id);
     }
 
-    private static List<SurfaceView.SectionView> sections(List<WingPanel> wing) {
+    private static List<SurfaceView.SectionView> sections(List<WingPanel> wing, String id) {
         List<Section> different = new ArrayList<>();
         for (WingPanel panel : wing) {
             for (Section section : List.of(panel.innerSection(), panel.outerSection())) {
@@ -72,14 +82,18 @@ final class AirframeDrawings {
                 }
             }
         }
-        return different.stream()
-                .map(s -> new SurfaceView.SectionView(
-                        s.designation(),
-                        SvgWriter.inline(SectionDrawing.of(s)),
-                        s.maximumThickness(),
-                        s.maximumCamber(),
-                        s.leadingEdgeRadius()))
+        return IntStream.range(0, different.size())
+                .mapToObj(i -> section(different.get(i), id + "-" + i))
                 .toList();
+    }
+
+    private static SurfaceView.SectionView section(Section s, String id) {
+        return new SurfaceView.SectionView(
+                s.designation(),
+                SvgWriter.inline(SectionDrawing.of(s), "drawing section", id),
+                s.maximumThickness(),
+                s.maximumCamber(),
+                s.leadingEdgeRadius());
     }
 
     private static boolean mirrored(SurfaceDocument surface) {

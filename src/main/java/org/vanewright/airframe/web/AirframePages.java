@@ -42,7 +42,8 @@ class AirframePages {
         RecordPage<Revision<AirframeDocument>> page = airframes.list(cursor, PER_PAGE);
         List<Card> cards = page.items().stream()
                 .map(r -> new Card(
-                        r, AirframeDrawings.thumbnail(r.content(), units).orElse(null)))
+                        r,
+ AirframeDrawings.thumbnail(r.content(), "plan-" + r.slug(), units).orElse(null)))
                 .toList();
         model.addAttribute("cards", cards);
         model.addAttribute("first", cursor == null);

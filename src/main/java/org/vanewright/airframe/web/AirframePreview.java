@@ -17,7 +17,7 @@ final class AirframePreview {
         for (int i = 0; i < Math.min(typed.surfaces().size(), AirframeRules.MAX_SURFACES); i++) {
             String panels = "surfaces[" + i + "].panels";
             if (problems.stream().noneMatch(p -> p.field().startsWith(panels))) {
-                drawn.add(AirframeDrawings.surface(typed.surfaces().get(i), units));
+                drawn.add(AirframeDrawings.surface(typed.surfaces().get(i), "surface-" + i, units));
             }
         }
         return drawn;

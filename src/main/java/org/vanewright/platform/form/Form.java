@@ -24,6 +24,7 @@ public final class Form {
     public static final String UNITS = "units";
 
     private static final int MAX_FIELDS = 5000;
+    private static final Pattern PLACE = Pattern.compile("(line \\d+|file):");
     private static final Pattern PATH =
             Pattern.compile("[A-Za-z][A-Za-z0-9]{0,40}(\\[\\d{1,2}])?(\\.[A-Za-z][A-Za-z0-9]{0,40}(\\[\\d{1,2}])?){0,6}");
 
@@ -176,10 +177,23 @@ public final class Form {
         return List.copyOf(problems.values());
     }
 
-    /** What is allowed in a refused field; null where it is fine. */
+    /** What is wrong with a refused field, as a sentence; null where it is fine. */
     public @Nullable String error(String path) {
         FieldProblem problem = problems.get(path);
-        return problem == null ? null : "Needs " + problem.allowed() + ".";
+        return problem == null ? null : sentence(problem);
+    }
+
+    /** A problem as a sentence; one in a text of many lines starts with its place and shows what stands there. */
+    public String sentence(FieldProblem problem) {
+        return PLACE.matcher(problem.allowed()).lookingAt()
+                ? Character.toUpperCase(problem.allowed().charAt(0)) + problem.allowed().substring(1) + ", not “"
+                        + problem.value() + "”."
+                : "Must be " + problem.allowed() + ".";
+    }
+
+    /** Whether such a field was on the page. */
+    public boolean has(String path) {
+        return values.containsKey(path);
     }
 
     /** HTML id of a field. */
