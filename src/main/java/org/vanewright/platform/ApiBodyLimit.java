@@ -1,0 +1,54 @@
+package org.vanewright.platform;
+
+import jakarta.servlet.FilterChain;
+import jakarta.servlet.ServletException;
+import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
+import java.io.IOException;
+import org.jspecify.annotations.Nullable;
+import org.springframework.core.annotation.Order;
+import org.springframework.http.HttpStatus;
+import org.springframework.stereotype.Component;
+import org.springframework.util.unit.DataSize;
+import org.springframework.web.filter.OncePerRequestFilter;
+
+/**
+ * Refuses a larger body under {@code /api} than the settings allow, whether or not its length was announced. Forms are
+ * left to the server, which has its own limits for them.
+ */
+@Component
+@Order(20)
+class ApiBodyLimit extends OncePerRequestFilter {
+    private final DataSize limit;
+    private final ProblemWriter problems;
+
+    ApiBodyLimit(LimitSettings settings, ProblemWriter problems) {
+        this.limit = settings.apiBody();
+        this.problems = problems;
+    }
+
+    @Override
+    protected boolean shouldNotFilter(HttpServletRequest request) {
+        return !request.getRequestURI().startsWith("/api/") || isForm(request.getContentType());
+    }
+
+    private static boolean isForm(@Nullable String contentType) {
+        return contentType != null
+                && (contentType.startsWith("multipart/")
+                        || contentType.startsWith("application/x-www-form-urlencoded"));
+    }
+
+    @Override
+    protected void doFilterInternal(HttpServletRequest request, HttpServletResponse response, FilterChain chain)
+            throws ServletException, IOException {
+        int most = Math.toIntExact(limit.toBytes());
+        boolean announcedTooLarge = request.getContentLengthLong() > most;
+        byte[] body = announcedTooLarge ? new byte[0] : request.getInputStream().readNBytes(most + 1);
+        if (announcedTooLarge || body.length > most) {
+            String detail = "The request body may have at most " + limit.toKilobytes() + " KiB.";
+            problems.write(response, Problems.of(HttpStatus.CONTENT_TOO_LARGE, "Request too large", detail));
+            return;
+        }
+        chain.doFilter(new BufferedRequest(request, body), response);
+    }
+}

@@ -1,0 +1,127 @@
+package org.vanewright.platform;
+
+import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import org.springframework.beans.TypeMismatchException;
+import org.springframework.core.Ordered;
+import org.springframework.core.annotation.Order;
+import org.springframework.http.HttpHeaders;
+import org.springframework.http.HttpStatus;
+import org.springframework.http.HttpStatusCode;
+import org.springframework.http.MediaType;
+import org.springframework.http.ProblemDetail;
+import org.springframework.http.ResponseEntity;
+import org.springframework.http.converter.HttpMessageNotReadableException;
+import org.springframework.web.bind.MethodArgumentNotValidException;
+import org.springframework.web.bind.MissingServletRequestParameterException;
+import org.springframework.web.bind.annotation.ExceptionHandler;
+import org.springframework.web.bind.annotation.RestController;
+import org.springframework.web.bind.annotation.RestControllerAdvice;
+import org.springframework.web.context.request.NativeWebRequest;
+import org.springframework.web.context.request.WebRequest;
+import org.springframework.web.method.annotation.MethodArgumentTypeMismatchException;
+import org.springframework.web.servlet.mvc.method.annotation.ResponseEntityExceptionHandler;
+import org.vanewright.engineering.input.FieldProblem;
+import org.vanewright.engineering.input.InvalidInputException;
+import org.vanewright.record.RecordNotFoundException;
+import org.vanewright.record.RevisionConflictException;
+
+/** Turns what a REST controller throws into a problem document (RFC 9457). */
+@RestControllerAdvice(annotations = RestController.class)
+@Order(Ordered.HIGHEST_PRECEDENCE)
+class ApiErrors extends ResponseEntityExceptionHandler {
+    @ExceptionHandler
+    ResponseEntity<ProblemDetail> handle(InvalidInputException e) {
+        return answer(Problems.badInput(e.problems()));
+    }
+
+    @ExceptionHandler
+    ResponseEntity<ProblemDetail> handle(RecordNotFoundException e) {
+        return answer(Problems.of(HttpStatus.NOT_FOUND, "Not found", String.valueOf(e.getMessage())));
+    }
+
+    @ExceptionHandler
+    ResponseEntity<ProblemDetail> handle(RevisionConflictException e) {
+        ProblemDetail problem = Problems.of(HttpStatus.CONFLICT, "Changed meanwhile", String.valueOf(e.getMessage()));
+        problem.setProperty("current", e.current());
+        return answer(problem);
+    }
+
+    @ExceptionHandler
+    ResponseEntity<ProblemDetail> handle(EditingClosedException e) {
+        return answer(Problems.of(HttpStatus.FORBIDDEN, "Editing is closed", String.valueOf(e.getMessage())));
+    }
+
+    @ExceptionHandler
+    ResponseEntity<ProblemDetail> handleUnexpected(Exception e) {
+        ProblemDetail problem =
+                Problems.of(HttpStatus.INTERNAL_SERVER_ERROR, UnexpectedErrors.TITLE, UnexpectedErrors.DETAIL);
+        problem.setProperty("reference", UnexpectedErrors.log(e));
+        return answer(problem);
+    }
+
+    @Override
+    protected @Nullable ResponseEntity<Object> handleHttpMessageNotReadable(
+            HttpMessageNotReadableException e, HttpHeaders headers, HttpStatusCode status, WebRequest request) {
+        BufferedRequest buffered =
+                request instanceof NativeWebRequest web ? web.getNativeRequest(BufferedRequest.class) : null;
+        byte[] body = buffered == null ? new byte[0] : buffered.body();
+        return respond(Problems.badInput(UnreadableJson.explain(e.getCause(), body)), headers);
+    }
+
+    @Override
+    protected @Nullable ResponseEntity<Object> handleMethodArgumentNotValid(
+            MethodArgumentNotValidException e, HttpHeaders headers, HttpStatusCode status, WebRequest request) {
+        List<FieldProblem> problems = e.getBindingResult().getFieldErrors().stream()
+                .map(field -> new FieldProblem(
+                        field.getField(),
+                        field.getRejectedValue() == null ? "missing" : String.valueOf(field.getRejectedValue()),
+                        String.valueOf(field.getDefaultMessage())))
+                .toList();
+        return respond(Problems.badInput(problems), headers);
+    }
+
+    @Override
+    protected @Nullable ResponseEntity<Object> handleMissingServletRequestParameter(
+            MissingServletRequestParameterException e, HttpHeaders headers, HttpStatusCode status, WebRequest request) {
+        FieldProblem problem = new FieldProblem(e.getParameterName(), "missing", "a value");
+        return respond(Problems.badInput(List.of(problem)), headers);
+    }
+
+    @Override
+    protected @Nullable ResponseEntity<Object> handleTypeMismatch(
+            TypeMismatchException e, HttpHeaders headers, HttpStatusCode status, WebRequest request) {
+        String name = e instanceof MethodArgumentTypeMismatchException argument
+                ? argument.getName()
+                : String.valueOf(e.getPropertyName());
+        String value = String.valueOf(e.getValue());
+        return respond(
+                Problems.badInput(List.of(new FieldProblem(name, value, UnreadableJson.allowed(e.getRequiredType())))),
+                headers);
+    }
+
+    @Override
+    protected @Nullable ResponseEntity<Object> handleExceptionInternal(
+            Exception e, @Nullable Object body, HttpHeaders headers, HttpStatusCode status, WebRequest request) {
+        if (status.is5xxServerError()) {
+            return respond(Objects.requireNonNull(handleUnexpected(e).getBody()), headers);
+        }
+        // Always a problem document, also where the caller's Accept header asks for something else.
+        headers.setContentType(MediaType.APPLICATION_PROBLEM_JSON);
+        return super.handleExceptionInternal(e, body, headers, status, request);
+    }
+
+    private static ResponseEntity<ProblemDetail> answer(ProblemDetail problem) {
+        return ResponseEntity.status(problem.getStatus())
+                .contentType(MediaType.APPLICATION_PROBLEM_JSON)
+                .body(problem);
+    }
+
+    private static ResponseEntity<Object> respond(ProblemDetail problem, HttpHeaders headers) {
+        return ResponseEntity.status(problem.getStatus())
+                .headers(headers)
+                .contentType(MediaType.APPLICATION_PROBLEM_JSON)
+                .body(problem);
+    }
+}

@@ -1,0 +1,85 @@
+package org.vanewright.platform;
+
+import com.github.benmanes.caffeine.cache.Cache;
+import com.github.benmanes.caffeine.cache.Caffeine;
+import io.github.bucket4j.Bucket;
+import io.github.bucket4j.ConsumptionProbe;
+import jakarta.servlet.FilterChain;
+import jakarta.servlet.ServletException;
+import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
+import java.io.IOException;
+import java.time.Duration;
+import java.util.concurrent.TimeUnit;
+import org.springframework.core.annotation.Order;
+import org.springframework.http.HttpStatus;
+import org.springframework.stereotype.Component;
+import org.springframework.web.filter.OncePerRequestFilter;
+
+/**
+ * Bounds how many calculations one address may ask for in a minute. It keeps one caller from taking the machine from the
+ * others; each instance counts for itself, since it guards that instance's processors.
+ */
+@Component
+@Order(10)
+class CalculationRateLimit extends OncePerRequestFilter {
+    private static final String GUARDED = "/api/v1/calculations/";
+
+    private final int perMinute;
+    private final ProblemWriter problems;
+    private final Cache<String, Bucket> buckets;
+
+    CalculationRateLimit(LimitSettings settings, ProblemWriter problems) {
+        this.perMinute = settings.calculationsPerMinute();
+        this.problems = problems;
+        // After two idle minutes a bucket is full again, so that forgetting it changes nothing.
+        this.buckets = Caffeine.newBuilder()
+                .maximumSize(settings.trackedAddresses())
+                .expireAfterAccess(Duration.ofMinutes(2))
+                .build();
+    }
+
+    @Override
+    protected boolean shouldNotFilter(HttpServletRequest request) {
+        return !request.getRequestURI().startsWith(GUARDED);
+    }
+
+    @Override
+    protected void doFilterInternal(HttpServletRequest request, HttpServletResponse response, FilterChain chain)
+            throws ServletException, IOException {
+        Bucket bucket = buckets.get(network(request.getRemoteAddr()), ignored -> newBucket());
+        ConsumptionProbe probe = bucket.tryConsumeAndReturnRemaining(1);
+        if (probe.isConsumed()) {
+            chain.doFilter(request, response);
+            return;
+        }
+        long seconds = TimeUnit.NANOSECONDS.toSeconds(probe.getNanosToWaitForRefill()) + 1;
+        response.setHeader("Retry-After", Long.toString(seconds));
+        problems.write(
+                response,
+                Problems.of(
+                        HttpStatus.TOO_MANY_REQUESTS,
+                        "Too many requests",
+                        "One address may ask for " + perMinute + " calculations a minute. Try again in " + seconds
+                                + " s."));
+    }
+
+    private Bucket newBucket() {
+        return Bucket.builder()
+                .addLimit(limit -> limit.capacity(perMinute).refillGreedy(perMinute, Duration.ofMinutes(1)))
+                .build();
+    }
+
+    /** An IPv6 caller usually owns a whole /64, written as the first four groups. */
+    static String network(String address) {
+        if (!address.contains(":") || address.contains(".")) {
+            return address;
+        }
+        String[] groups = address.split("%", 2)[0].split(":", -1);
+        StringBuilder network = new StringBuilder();
+        for (int i = 0; i < Math.min(4, groups.length) && !groups[i].isEmpty(); i++) {
+            network.append(groups[i]).append(':');
+        }
+        return network.isEmpty() ? address : network.toString();
+    }
+}

@@ -1,0 +1,101 @@
+package org.vanewright.platform;
+
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.text.Normalizer;
+import java.time.Duration;
+import java.util.HexFormat;
+import org.jspecify.annotations.Nullable;
+import org.springframework.beans.factory.ObjectProvider;
+import org.springframework.boot.info.BuildProperties;
+import org.springframework.http.CacheControl;
+import org.springframework.http.ContentDisposition;
+import org.springframework.http.HttpHeaders;
+import org.springframework.http.HttpStatus;
+import org.springframework.http.ResponseEntity;
+import org.springframework.stereotype.Component;
+import org.springframework.web.context.request.WebRequest;
+
+/** Sends generated files so that browsers and proxies may keep them: strong ETag, 304, lasting at a fixed revision. */
+@Component
+public class Downloads {
+    private final String build;
+
+    /** A later build may make other bytes from the same records, so the build is part of every ETag. */
+    Downloads(ObjectProvider<BuildProperties> builds) {
+        BuildProperties properties = builds.getIfAvailable();
+        this.build = properties == null ? "" : properties.getVersion() + "@" + properties.getTime();
+    }
+
+    /**
+     * The response for a file, or 304 where {@code If-None-Match} names it.
+     *
+     * @param file what to send
+     * @param fixedRevision whether the address names an exact revision, so that its answer never changes; otherwise
+     *     caches must ask again each time
+     */
+    public ResponseEntity<byte[]> send(WebRequest request, GeneratedFile file, boolean fixedRevision) {
+        String etag = "\"" + sha256((build + "\n" + file.contentKey()).getBytes(StandardCharsets.UTF_8)) + "\"";
+        if (matches(request, etag)) {
+            return ResponseEntity.status(HttpStatus.NOT_MODIFIED)
+                    .eTag(etag)
+                    .cacheControl(cacheControl(fixedRevision))
+                    .build();
+        }
+        byte[] bytes = file.bytes().get();
+        return ResponseEntity.ok()
+                .eTag(etag)
+                .cacheControl(cacheControl(fixedRevision))
+                .contentType(file.type())
+                .contentLength(bytes.length)
+                .header(HttpHeaders.CONTENT_DISPOSITION, disposition(file))
+                .body(bytes);
+    }
+
+    /** SHA-256 as 64 hexadecimal digits, for a content key made from bytes. */
+    public static String sha256(byte[] bytes) {
+        try {
+            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java platform has SHA-256", e);
+        }
+    }
+
+    /** ASCII letters, digits, dots, hyphens and underscores only, with no dot in front. */
+    static String safeName(String name) {
+        String ascii = Normalizer.normalize(name, Normalizer.Form.NFKD)
+                .replaceAll("\\p{M}+", "")
+                .replaceAll("[^A-Za-z0-9._-]+", "-")
+                .replaceAll("^[.-]+", "");
+        return ascii.isEmpty() ? "file" : ascii;
+    }
+
+    private static String disposition(GeneratedFile file) {
+        var builder = file.shown() ? ContentDisposition.inline() : ContentDisposition.attachment();
+        return builder.filename(safeName(file.fileName())).build().toString();
+    }
+
+    private static CacheControl cacheControl(boolean fixedRevision) {
+        return fixedRevision
+                ? CacheControl.maxAge(Duration.ofDays(365)).cachePublic().immutable()
+                : CacheControl.noCache().cachePublic();
+    }
+
+    private static boolean matches(WebRequest request, String etag) {
+        String @Nullable [] values = request.getHeaderValues(HttpHeaders.IF_NONE_MATCH);
+        if (values == null) {
+            return false;
+        }
+        for (String value : values) {
+            for (String candidate : value.split(",")) {
+                String tag = candidate.strip();
+                // RFC 9110, 13.1.2: weak comparison, so that a proxy's W/ mark does not matter.
+                if (tag.equals("*") || tag.equals(etag) || tag.equals("W/" + etag)) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+}

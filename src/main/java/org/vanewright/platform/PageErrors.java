@@ -1,0 +1,66 @@
+package org.vanewright.platform;
+
+import java.util.stream.Collectors;
+import org.springframework.beans.TypeMismatchException;
+import org.springframework.core.annotation.Order;
+import org.springframework.http.HttpStatus;
+import org.springframework.stereotype.Controller;
+import org.springframework.web.ErrorResponse;
+import org.springframework.web.bind.ServletRequestBindingException;
+import org.springframework.web.bind.annotation.ControllerAdvice;
+import org.springframework.web.bind.annotation.ExceptionHandler;
+import org.springframework.web.multipart.MaxUploadSizeExceededException;
+import org.springframework.web.servlet.ModelAndView;
+import org.vanewright.engineering.input.InvalidInputException;
+import org.vanewright.record.RecordNotFoundException;
+import org.vanewright.record.RevisionConflictException;
+
+/** Turns what a page's controller throws into a page. REST controllers are served by {@link ApiErrors} before. */
+@ControllerAdvice(annotations = Controller.class)
+@Order
+class PageErrors {
+    @ExceptionHandler
+    ModelAndView handle(InvalidInputException e) {
+        String detail = e.problems().stream()
+                .map(p -> p.field() + " is " + p.value() + ", but must be " + p.allowed() + ".")
+                .collect(Collectors.joining(" "));
+        return ProblemPage.of(HttpStatus.BAD_REQUEST, "Input cannot be used", detail, null);
+    }
+
+    @ExceptionHandler
+    ModelAndView handle(RecordNotFoundException e) {
+        return ProblemPage.of(HttpStatus.NOT_FOUND, "Not found", String.valueOf(e.getMessage()), null);
+    }
+
+    @ExceptionHandler
+    ModelAndView handle(RevisionConflictException e) {
+        return ProblemPage.of(HttpStatus.CONFLICT, "Changed meanwhile", String.valueOf(e.getMessage()), null);
+    }
+
+    @ExceptionHandler
+    ModelAndView handle(EditingClosedException e) {
+        return ProblemPage.of(HttpStatus.FORBIDDEN, "Editing is closed", String.valueOf(e.getMessage()), null);
+    }
+
+    @ExceptionHandler
+    ModelAndView handle(MaxUploadSizeExceededException e) {
+        return ProblemPage.of(
+                HttpStatus.CONTENT_TOO_LARGE,
+                "File too large",
+                "A file of section coordinates may have at most 64 KiB.",
+                null);
+    }
+
+    @ExceptionHandler({TypeMismatchException.class, ServletRequestBindingException.class})
+    ModelAndView handleAddress() {
+        return ProblemPage.ofStatus(HttpStatus.BAD_REQUEST);
+    }
+
+    @ExceptionHandler
+    ModelAndView handleUnexpected(Exception e) {
+        if (e instanceof ErrorResponse known && !known.getStatusCode().is5xxServerError()) {
+            return ProblemPage.ofStatus(known.getStatusCode());
+        }
+        return ProblemPage.unexpected(e);
+    }
+}

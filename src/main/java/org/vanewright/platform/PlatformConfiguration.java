@@ -1,0 +1,35 @@
+package org.vanewright.platform;
+
+import io.swagger.v3.oas.models.OpenAPI;
+import io.swagger.v3.oas.models.info.Info;
+import io.swagger.v3.oas.models.info.License;
+import java.time.Clock;
+import org.springframework.boot.jackson.autoconfigure.JsonMapperBuilderCustomizer;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Configuration;
+
+/** Beans without a better home. */
+@Configuration(proxyBeanMethods = false)
+class PlatformConfiguration {
+    @Bean
+    Clock clock() {
+        return Clock.systemUTC();
+    }
+
+    @Bean
+    JsonMapperBuilderCustomizer strictInput() {
+        return StrictJson::configure;
+    }
+
+    @Bean
+    OpenAPI openApi() {
+        return new OpenAPI()
+                .info(new Info()
+                        .title("Vanewright")
+                        .version("v1")
+                        .description("Records of airframes, devices and layouts, and calculations on them. Every"
+                                + " property names its unit. A calculated figure is not an approval: the aircraft's"
+                                + " operating limitations, the local authority and licensed practice decide.")
+                        .license(new License().name("Apache-2.0").identifier("Apache-2.0")));
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package org.vanewright.platform;
+
+import org.jspecify.annotations.NullMarked;
