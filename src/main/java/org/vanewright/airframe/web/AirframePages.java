@@ -1,0 +1,75 @@
+package org.vanewright.airframe.web;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.RequestAttribute;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.vanewright.airframe.AirframeDocument;
+import org.vanewright.airframe.AirframeService;
+import org.vanewright.platform.page.Units;
+import org.vanewright.record.RecordPage;
+import org.vanewright.record.Revision;
+import org.vanewright.record.RevisionRef;
+
+/** Browsing and reading airframes. */
+@Controller
+class AirframePages {
+    static final String SLUG = "{slug:[a-z0-9-]{1,80}}";
+    private static final int PER_PAGE = 12;
+
+    private final AirframeService airframes;
+
+    AirframePages(AirframeService airframes) {
+        this.airframes = airframes;
+    }
+
+    /**
+     * An airframe in the list.
+     *
+     * @param planSvg its wing in plan, without lettering
+     */
+    public record Card(Revision<AirframeDocument> revision, @Nullable String planSvg) {}
+
+    @GetMapping("/airframes")
+    String browse(
+            @RequestParam(name = "cursor", required = false) @Nullable String cursor,
+            @RequestAttribute("units") Units units,
+            Model model) {
+        RecordPage<Revision<AirframeDocument>> page = airframes.list(cursor, PER_PAGE);
+        List<Card> cards = page.items().stream()
+                .map(r -> new Card(
+                        r,
+ AirframeDrawings.thumbnail(r.content(), "plan-" + r.slug(), units).orElse(null)))
+                .toList();
+        model.addAttribute("cards", cards);
+        model.addAttribute("first", cursor == null);
+        model.addAttribute("nextCursor", page.nextCursor());
+        return "airframe/browse";
+    }
+
+    @GetMapping("/airframes/" + SLUG)
+    String latest(@PathVariable("slug") String slug, @RequestAttribute("units") Units units, Model model) {
+        return show(airframes.published(slug), units, model);
+    }
+
+    @GetMapping("/airframes/" + SLUG + "/revisions/{number:[0-9]{1,6}}")
+    String revision(
+            @PathVariable("slug") String slug,
+            @PathVariable("number") int number,
+            @RequestAttribute("units") Units units,
+            Model model) {
+        return show(airframes.exactly(new RevisionRef(slug, number)), units, model);
+    }
+
+    private String show(Revision<AirframeDocument> revision, Units units, Model model) {
+        model.addAttribute("revision", revision);
+        model.addAttribute("airframe", revision.content());
+        model.addAttribute("surfaces", AirframeDrawings.surfaces(revision.content(), units));
+        model.addAttribute("history", airframes.history(revision.slug()));
+        return "airframe/show";
+    }
+}

@@ -1,0 +1,75 @@
+package org.vanewright.airframe.web;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.vanewright.engineering.input.FieldProblem;
+import org.vanewright.engineering.input.InvalidInputException;
+import org.vanewright.engineering.section.CoordinateFile;
+import org.vanewright.engineering.section.SectionSpec;
+import org.vanewright.engineering.section.SectionSpec.TrailingEdge;
+import org.vanewright.platform.form.Form;
+
+/**
+ * The choice of a section: {@code kind} is {@value #NACA}, {@value #COORDINATES} or {@value #SAME} as the end before.
+ * Beneath it stand {@code naca}, {@code trailingEdge}, {@code coordinates} (the text of a coordinate file) and
+ * {@code title}.
+ */
+final class SectionFields {
+    static final String NACA = "NACA";
+    static final String COORDINATES = "COORDINATES";
+    static final String SAME = "SAME";
+
+    private SectionFields() {}
+
+    static void put(Form form, String at, @Nullable SectionSpec section, @Nullable SectionSpec before) {
+        if (section == null || section.equals(before)) {
+            form.put(at + ".kind", before == null ? NACA : SAME);
+            return;
+        }
+        List<List<Double>> coordinates = section.coordinates();
+        form.put(at + ".kind", coordinates == null ? NACA : COORDINATES)
+                .put(at + ".naca", section.naca())
+                .put(at + ".trailingEdge", section.trailingEdge())
+                .put(at + ".title", section.title())
+                .put(at + ".coordinates", coordinates == null ? null : text(coordinates));
+    }
+
+    private static String text(List<List<Double>> coordinates) {
+        return coordinates.stream()
+                .map(p -> String.format(Locale.ROOT, "%s %s", p.get(0), p.get(1)))
+                .collect(Collectors.joining("\n"));
+    }
+
+    /** The section as typed; null, with the problem noted, where coordinates cannot be read. */
+    static @Nullable SectionSpec read(Form form, String at, @Nullable SectionSpec before) {
+        if (form.is(at + ".kind", SAME)) {
+            return before;
+        }
+        if (form.is(at + ".kind", COORDINATES)) {
+            return coordinates(form, at);
+        }
+        return new SectionSpec(
+                form.text(at + ".naca"), form.choice(at + ".trailingEdge", TrailingEdge.class), null, null);
+    }
+
+    private static @Nullable SectionSpec coordinates(Form form, String at) {
+        String typed = form.text(at + ".coordinates");
+        if (typed == null) {
+            form.refuse(new FieldProblem(at + ".coordinates", "missing", "coordinates, two numbers a line, or a file"));
+            return null;
+        }
+        try {
+            SectionSpec read = CoordinateFile.parse(typed);
+            String title = form.text(at + ".title");
+            return new SectionSpec(null, null, read.coordinates(), title == null ? read.title() : title);
+        } catch (InvalidInputException e) {
+            for (FieldProblem p : e.problems()) {
+                String place = p.field().isEmpty() || p.field().startsWith("coordinates") ? "" : p.field() + ": ";
+                form.refuse(new FieldProblem(at + ".coordinates", p.value(), place + p.allowed()));
+            }
+            return null;
+        }
+    }
+}

@@ -1,0 +1,5 @@
+/** Pages and API of airframes. */
+@NullMarked
+package org.vanewright.airframe.web;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,5 @@
+/** Pages that span the features. */
+@NullMarked
+package org.vanewright.catalogue.web;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,62 @@
+package org.vanewright.platform.page;
+
+import jakarta.servlet.FilterChain;
+import jakarta.servlet.ServletException;
+import jakarta.servlet.http.Cookie;
+import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
+import java.io.IOException;
+import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Component;
+import org.springframework.web.filter.OncePerRequestFilter;
+import org.vanewright.platform.EditingPolicy;
+
+/**
+ * Gives every template, error pages included, {@code units}, {@code openEditing} and {@code here}, the path and query of
+ * the page.
+ */
+@Component
+class PageContextFilter extends OncePerRequestFilter {
+    static final String UNITS_COOKIE = "units";
+
+    private final EditingPolicy editing;
+
+    PageContextFilter(EditingPolicy editing) {
+        this.editing = editing;
+    }
+
+    @Override
+    protected void doFilterInternal(HttpServletRequest request, HttpServletResponse response, FilterChain chain)
+            throws ServletException, IOException {
+        request.setAttribute("units", new Units(UnitSystem.of(cookie(request))));
+        request.setAttribute("openEditing", editing.isOpen());
+        request.setAttribute("here", here(request));
+        chain.doFilter(request, response);
+    }
+
+    @Override
+    protected boolean shouldNotFilterErrorDispatch() {
+        return false;
+    }
+
+    /** Only a page that was read can be gone back to. */
+    private static String here(HttpServletRequest request) {
+        if (!"GET".equals(request.getMethod())) {
+            return "/";
+        }
+        String query = request.getQueryString();
+        return query == null ? request.getRequestURI() : request.getRequestURI() + "?" + query;
+    }
+
+    private static @Nullable String cookie(HttpServletRequest request) {
+        Cookie @Nullable [] cookies = request.getCookies();
+        return cookies == null
+                ? null
+                : Arrays.stream(cookies)
+                        .filter(c -> UNITS_COOKIE.equals(c.getName()))
+                        .map(Cookie::getValue)
+                        .findFirst()
+                        .orElse(null);
+    }
+}

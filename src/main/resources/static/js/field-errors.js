@@ -1,0 +1,31 @@
+// After a preview, puts each problem beside its field and takes away those that are solved.
+function mark(field, message) {
+  const error = document.getElementById(`${field.id}-error`);
+  if (!error) return;
+  error.textContent = message;
+  field.closest('.field')?.classList.toggle('refused', message !== '');
+  if (message) field.setAttribute('aria-invalid', 'true');
+  else field.removeAttribute('aria-invalid');
+}
+
+function showProblems(form, summary) {
+  const messages = new Map();
+  summary.querySelectorAll('li[data-field]').forEach((li) => {
+    messages.set(li.dataset.field, li.querySelector('.message').textContent);
+  });
+  form.querySelectorAll('input[name], select[name], textarea[name]').forEach((field) => {
+    // A field nobody has been in yet is not complained about.
+    const seen = field.dataset.touched || field.hasAttribute('aria-invalid');
+    if (seen) mark(field, messages.get(field.id) ?? '');
+  });
+}
+
+document.addEventListener('change', (event) => {
+  if (event.target.matches('form[data-live] :is(input, select, textarea)')) event.target.dataset.touched = 'yes';
+});
+
+document.addEventListener('htmx:afterSwap', (event) => {
+  const form = document.querySelector('form[data-live]');
+  const summary = event.target.querySelector?.('[data-problems]');
+  if (form && summary) showProblems(form, summary);
+});
