@@ -1,0 +1,45 @@
+package org.vanewright.engineering.solid;
+
+import java.util.List;
+import java.util.Optional;
+import org.vanewright.engineering.geometry.Point2;
+
+/**
+ * A raised triangle on the base that points forward. Its place is the foremost on the base's centre line with enough
+ * room, its size the largest that fits.
+ *
+ * @param foot where its sides meet the base, anticlockwise
+ * @param top its upper edge, corner for corner
+ */
+record IndexMark(List<Point2> foot, List<Point2> top) {
+    static final double HEIGHT_MM = 0.4;
+    static final double LONGEST_MM = 3;
+    static final double SHORTEST_MM = 1.2;
+    /** From the mark to the base's bevel, a vane or a fillet. */
+    static final double CLEARANCE_MM = 0.3;
+
+    private static final double SIZE_STEP_MM = 0.3;
+    private static final double PLACE_STEP_MM = 0.1;
+    /** Width over length. */
+    private static final double SLENDERNESS = 0.8;
+    /** Each side leans in by this much of the length. */
+    private static final double DRAFT = 0.08;
+
+    /** The mark for a design, or nothing where even the smallest has no room. */
+    static Optional<IndexMark> fitting(Dimensions d, Footprints footprints) {
+        for (double length = LONGEST_MM; length > SHORTEST_MM - 1e-6; length -= SIZE_STEP_MM) {
+            for (double x = -d.baseLength() / 2; x < d.baseLength() / 2; x += PLACE_STEP_MM) {
+                IndexMark mark = at(x, length);
+                if (footprints.isFree(mark.foot(), CLEARANCE_MM)) {
+                    return Optional.of(mark);
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static IndexMark at(double tipX, double length) {
+        Ring foot = Ring.mirrored(List.of(new Point2(tipX, 0), new Point2(tipX + length, SLENDERNESS * length / 2)));
+        return new IndexMark(foot.points(), foot.offset(-DRAFT * length, false));
+    }
+}

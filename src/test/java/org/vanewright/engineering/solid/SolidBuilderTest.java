@@ -1,0 +1,37 @@
+package org.vanewright.engineering.solid;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** Every solid closes, whatever the options; the criteria are those of any closed orientable surface (Euler). */
+class SolidBuilderTest {
+    private static final int DESIGNS = 200;
+
+    @Test
+    void everyRandomDesignGivesOneClosedOrientedShell() {
+        List<DeviceDesign> designs = new RandomDesigns(20_240_917).valid(DESIGNS);
+        for (DeviceDesign design : designs) {
+            MeshCheck check = MeshCheck.of(SolidBuilder.build(design));
+            assertThat(check.isSound()).as("%s: %s", design, check).isTrue();
+            assertThat(check.shellEulerCharacteristics()).as("%s", design).containsExactly(2);
+        }
+    }
+
+    @Test
+    void noTwoFacesOfARandomDesignCross() {
+        List<DeviceDesign> designs = new RandomDesigns(7).valid(20);
+        for (DeviceDesign design : designs) {
+            Mesh mesh = SolidBuilder.build(design);
+            assertThat(Crossings.first(mesh)).as("%s", design).isEmpty();
+        }
+    }
+
+    @Test
+    void theCrossingTestItselfSeesACrossing() {
+        Mesh crossed = new Mesh(
+                new double[] {0, 0, 0, 4, 0, 0, 0, 4, 0, 1, 1, -1, 1, 1, 1, 2, 1, 1}, new int[] {0, 1, 2, 3, 4, 5});
+        assertThat(Crossings.first(crossed)).isPresent();
+    }
+}
