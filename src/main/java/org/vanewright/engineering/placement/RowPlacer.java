@@ -1,0 +1,119 @@
+package org.vanewright.engineering.placement;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.vanewright.engineering.wing.KeepOut;
+import org.vanewright.engineering.wing.WingPanel;
+import org.vanewright.engineering.wing.WingShape;
+
+/** Sets the units of one row along the span and makes those in conflict give way. */
+final class RowPlacer {
+    private static final double TOLERANCE_MM = 1e-6;
+
+    private final RowPlan row;
+    private final WingShape wing;
+    private final WingSkin skin;
+    private final Unit unit;
+    private final List<PlacementNote> notes = new ArrayList<>();
+
+    RowPlacer(RowPlan row, WingShape wing, WingSkin skin) {
+        this.row = row;
+        this.wing = wing;
+        this.skin = skin;
+        this.unit = Unit.of(row);
+    }
+
+    /** A unit's final place and whether it had to move. */
+    record Placed(double centreMm, boolean moved) {}
+
+    List<PlacementNote> notes() {
+        return notes;
+    }
+
+    /** Places of all units that found one, root outward. */
+    List<Placed> place() {
+        BlockedSpans blocked = fixedObstacles();
+        List<Placed> placed = new ArrayList<>();
+        List<Double> displaced = new ArrayList<>();
+        for (double centre : requestedCentres()) {
+            if (blocked.reasonAt(centre) == null && fitsChord(centre)) {
+                placed.add(new Placed(centre, false));
+            } else {
+                displaced.add(centre);
+            }
+        }
+        placed.forEach(p -> blockAround(blocked, p.centreMm()));
+        displaced.forEach(centre -> resolve(centre, blocked, placed));
+        placed.sort((a, b) -> Double.compare(a.centreMm(), b.centreMm()));
+        return placed;
+    }
+
+    private List<Double> requestedCentres() {
+        int count = (int) Math.floor((row.toMm() - row.fromMm() + TOLERANCE_MM) / row.pitchMm()) + 1;
+        List<Double> centres = new ArrayList<>(count);
+        for (int i = 0; i < count; i++) {
+            centres.add(Math.min(row.fromMm() + i * row.pitchMm(), row.toMm()));
+        }
+        return centres;
+    }
+
+    private BlockedSpans fixedObstacles() {
+        double half = unit.halfSpanMm();
+        BlockedSpans blocked = new BlockedSpans();
+        for (KeepOut keepOut : wing.keepOuts()) {
+            if (keepOut.on(row.side())) {
+                blocked.block(keepOut.fromMm() - half, keepOut.toMm() + half, "keep-out: " + keepOut.reason());
+            }
+        }
+        List<WingPanel> panels = wing.panels();
+        for (int i = 1; i < panels.size(); i++) {
+            double joint = panels.get(i).innerStationMm();
+            blocked.block(joint - half, joint + half, "across a panel joint");
+        }
+        double far = 2 * half + 1;
+        blocked.block(wing.innerStationMm() - far, wing.innerStationMm() + half, "beyond the inner end");
+        blocked.block(wing.outerStationMm() - half, wing.outerStationMm() + far, "beyond the outer end");
+        return blocked;
+    }
+
+    private void blockAround(BlockedSpans blocked, double centreMm) {
+        double width = 2 * unit.halfSpanMm();
+        blocked.block(centreMm - width, centreMm + width, "taken by a neighbour");
+    }
+
+    private void resolve(double centre, BlockedSpans blocked, List<Placed> placed) {
+        String reason = reasonAt(centre, blocked);
+        Double place =
+                row.onConflict() == ConflictPolicy.MOVE ? blocked.nearestFree(centre, row.fromMm(), row.toMm()) : null;
+        if (place != null && !fitsChord(place)) {
+            place = null;
+        }
+        notes.add(new PlacementNote(row.index(), centre, place, reason));
+        if (place != null) {
+            placed.add(new Placed(place, true));
+            blockAround(blocked, place);
+        }
+    }
+
+    private String reasonAt(double centre, BlockedSpans blocked) {
+        String reason = blocked.reasonAt(centre);
+        return reason != null ? reason : "the base would run off the skin at the leading or trailing edge";
+    }
+
+    /** The whole base lies between leading and trailing edge at every member of the unit. */
+    private boolean fitsChord(double centreMm) {
+        return unit.members().stream().allMatch(m -> fits(centreMm + m.offsetMm()));
+    }
+
+    private boolean fits(double stationMm) {
+        WingSkin.@Nullable Spot spot = skin.locate(row.side(), stationMm, row.position());
+        return spot != null
+                && spot.arcMm() >= unit.halfChordMm() - TOLERANCE_MM
+                && spot.arcMm() <= spot.wholeArcMm() - unit.halfChordMm() + TOLERANCE_MM;
+    }
+
+    Unit unit() {
+        return unit;
+    }
+}

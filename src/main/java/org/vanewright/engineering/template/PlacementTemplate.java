@@ -1,0 +1,109 @@
+package org.vanewright.engineering.template;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import org.vanewright.engineering.placement.Placement;
+import org.vanewright.engineering.placement.Station;
+import org.vanewright.engineering.placement.Wing;
+import org.vanewright.engineering.placement.WingSkin;
+import org.vanewright.engineering.unroll.FlatSkin;
+import org.vanewright.engineering.wing.WingPanel;
+import org.vanewright.engineering.wing.WingShape;
+
+/**
+ * The full-size placement template of a layout on one wing: for every row and panel one flat piece that is laid on the
+ * skin and shows each base's place and angle.
+ *
+ * <p>Cylinders and cones unroll exactly; a twisted or blended panel is developed so that lengths along its row line
+ * hold, and the piece carries the largest strain elsewhere.
+ */
+public final class PlacementTemplate {
+    private final WingShape wingShape;
+    private final WingSkin skin;
+    private final Placement placement;
+    private final TemplateLabel label;
+
+    public PlacementTemplate(WingShape wingShape, Placement placement, TemplateLabel label) {
+        this.wingShape = wingShape;
+        this.skin = new WingSkin(wingShape);
+        this.placement = placement;
+        this.label = label;
+    }
+
+    /**
+     * Every piece of one wing, in order of row and panel.
+     *
+     * @throws org.vanewright.engineering.input.InvalidInputException when a register line runs through the bases
+     */
+    public List<TemplatePiece> pieces(List<TemplateRow> rows, Wing wing) {
+        List<TemplatePiece> pieces = new ArrayList<>();
+        for (TemplateRow row : rows) {
+            Map<Integer, List<Station>> byPanel = placement.on(wing, row.plan().index()).stream()
+                    .collect(Collectors.groupingBy(Station::panel, TreeMap::new, Collectors.toList()));
+            byPanel.forEach((panel, stations) ->
+                    pieces.add(piece(row, wing, panel, name(row, wing, panel, byPanel.size()), stations)));
+        }
+        return pieces;
+    }
+
+    /** For every row on a constant-chord panel a short strip that is slid along; none for other rows. */
+    public List<TemplatePiece> strips(List<TemplateRow> rows, Wing wing) {
+        List<TemplatePiece> strips = new ArrayList<>();
+        for (TemplateRow row : rows) {
+            for (int panel = 0; panel < wingShape.panels().size(); panel++) {
+                if (StripPattern.suits(row, wingShape.panels().get(panel)) && countOn(row, wing, panel) > 0) {
+                    strips.add(strip(row, wing, panel));
+                }
+            }
+        }
+        return strips;
+    }
+
+    private long countOn(TemplateRow row, Wing wing, int panel) {
+        return placement.on(wing, row.plan().index()).stream()
+                .filter(s -> s.panel() == panel)
+                .count();
+    }
+
+    private TemplatePiece piece(TemplateRow row, Wing wing, int panel, String name, List<Station> stations) {
+        SheetFrame frame = frame(row, wing, panel);
+        return new TemplatePiece(
+                name,
+                wing,
+                row.plan().index(),
+                panel,
+                new PieceBuilder(row, label, wing).draw(name, frame, stations),
+                frame.skin().maximumStrain());
+    }
+
+    private TemplatePiece strip(TemplateRow row, Wing wing, int panel) {
+        String name = name(row, wing, panel, wingShape.panels().size()) + " strip";
+        SheetFrame frame = frame(row, wing, panel);
+        List<Station> stations = placement.on(wing, row.plan().index()).stream()
+                .filter(s -> s.panel() == panel)
+                .toList();
+        return new TemplatePiece(
+                name,
+                wing,
+                row.plan().index(),
+                panel,
+                new StripPattern(row, label, wing, frame).draw(name, stations, placement.notes()),
+                0);
+    }
+
+    private SheetFrame frame(TemplateRow row, Wing wing, int index) {
+        WingPanel panel = wingShape.panels().get(index);
+        FlatSkin flat = panel.developable()
+                ? skin.flat(row.plan().side(), index)
+                : RowDevelopment.unroll(panel, row, skin.flat(row.plan().side(), index));
+        return SheetFrame.of(flat, panel, row.plan().side(), wing);
+    }
+
+    private static String name(TemplateRow row, Wing wing, int panel, int panels) {
+        String base = wing.name().substring(0, 1) + (row.plan().index() + 1);
+        return panels > 1 ? base + "-" + (panel + 1) : base;
+    }
+}
