@@ -41,6 +41,9 @@ public final class PlanDrawing {
 
         /** True length of the scale bar. */
         double scaleBarMm();
+
+        /** What is written beside the scale bar. */
+        String scaleBar();
     }
 
     private final List<WingPanel> panels;
@@ -204,7 +207,7 @@ public final class PlanDrawing {
             shapes.add(Shape.line(
                     MARK, Pen.FINE, edge.plus(new Point2(0, 0.8)), new Point2(edge.x(), top + 1)));
             if (edge.x() - lastX >= LABEL_ROOM_MM) {
-                text(lettering.length(station), new Point2(edge.x(), top + 2), Align.MIDDLE);
+                text(lettering.length(station), new Point2(edge.x(), top + 2), alignAt(edge.x()));
                 lastX = edge.x();
             }
         }
@@ -222,10 +225,19 @@ public final class PlanDrawing {
             if (lastX - edge.x() >= 1.5 * LABEL_ROOM_MM && edge.x() < -LABEL_ROOM_MM) {
                 shapes.add(Shape.line(
                         MARK, Pen.FINE, edge.plus(new Point2(0, 0.8)), new Point2(edge.x(), top + 1)));
-                text("chord " + lettering.length(panel.chordMm(station)), new Point2(edge.x(), top + 2), Align.MIDDLE);
+                text("chord " + lettering.length(panel.chordMm(station)), new Point2(edge.x(), top + 2), alignAt(edge.x()));
                 lastX = edge.x();
             }
         }
+    }
+
+    /** Lettering stays clear of the centre line and within the drawing. */
+    private Align alignAt(double x) {
+        double edge = PlanSheet.WIDTH_MM / 2 - LABEL_ROOM_MM;
+        if (Math.abs(x) < LABEL_ROOM_MM / 2) {
+            return x < 0 ? Align.END : Align.START;
+        }
+        return x < -edge ? Align.START : x > edge ? Align.END : Align.MIDDLE;
     }
 
     private double highest() {
@@ -261,7 +273,7 @@ public final class PlanDrawing {
                             new Point2(from + length / 2, y + 1.2),
                             new Point2(from, y + 1.2))));
         }
-        text(lettering.length(lettering.scaleBarMm()), new Point2(startX + length + 2, y - 0.5), Align.START);
+        text(lettering.scaleBar(), new Point2(startX + length + 2, y - 0.5), Align.START);
     }
 
     private void text(String words, Point2 at, Align align) {
