@@ -9,14 +9,15 @@ public final class LocalPath {
             Pattern.compile("/(?![/\\\\])[A-Za-z0-9\\-._~/%]*(\\?[A-Za-z0-9\\-._~/%=&+,:;@!$'()*?\\[\\]]*)?");
     private static final Pattern STRAY_PERCENT = Pattern.compile("%(?![0-9A-Fa-f]{2})|[\\[\\]]");
 
+    private static final int LONGEST = 2000;
+
     private LocalPath() {}
 
     /** The path if it is local and well formed, else {@code "/"}. */
     public static String orHome(@Nullable String path) {
-        boolean safe = path != null
-                && path.length() <= 2000
-                && SAFE.matcher(path).matches()
-                && !STRAY_PERCENT.matcher(path).find();
-        return safe ? path : "/";
+        if (path == null || path.length() > LONGEST || !SAFE.matcher(path).matches()) {
+            return "/";
+        }
+        return STRAY_PERCENT.matcher(path).find() ? "/" : path;
     }
 }

@@ -65,6 +65,23 @@ public record Units(UnitSystem system) {
         return mm == null ? NONE : Numbers.trimmed(mm, 2) + SPACE + "mm";
     }
 
+    /** The same page in a form's own units. */
+    public Units with(UnitSystem other) {
+        return new Units(other);
+    }
+
+    public String lengthUnit() {
+        return Quantity.LENGTH.symbol(system);
+    }
+
+    public String massUnit() {
+        return Quantity.MASS.symbol(system);
+    }
+
+    public String areaUnit() {
+        return Quantity.AREA.symbol(system);
+    }
+
     /** Day of an instant, by UTC. */
     public String day(Instant instant) {
         return DAY.format(instant);
