@@ -4,6 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.springframework.context.annotation.Profile;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
@@ -63,6 +64,7 @@ final class Probe {
     }
 
     @RestController
+    @Profile("probe")
     static class Api {
         @PostMapping(path = "/api/v1/probe", consumes = "application/json", produces = "application/json")
         Body read(@RequestBody Body body) {
@@ -92,6 +94,7 @@ final class Probe {
     }
 
     @Controller
+    @Profile("probe")
     static class Pages {
         private final Downloads downloads;
 

@@ -18,7 +18,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.boot.test.web.server.LocalServerPort;
-import org.springframework.context.annotation.Import;
 import org.springframework.test.context.ActiveProfiles;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -27,8 +26,7 @@ import tools.jackson.databind.json.JsonMapper;
 @SpringBootTest(
         webEnvironment = SpringBootTest.WebEnvironment.RANDOM_PORT,
         properties = "vanewright.limits.calculations-per-minute=3")
-@ActiveProfiles("test")
-@Import({Probe.Api.class, Probe.Pages.class})
+@ActiveProfiles({"test", "probe"})
 class ServiceTest {
     private static final HttpClient CLIENT = HttpClient.newHttpClient();
 
