@@ -21,7 +21,9 @@ final class DevelopableSkin implements FlatSkin {
     private final EndCurve curve;
     private final double chordMm;
     private final double leadingEdgeLengthMm;
-    /** Unit vector along the leading edge; its z is 0. */
+    /** The inner leading edge; (0, 0, 0) unless the coordinates of the section say otherwise. */
+    private final Vector3 origin;
+    /** Unit vector along the leading edge. */
     private final Vector3 along;
     /** k, 1/mm; negative when the outer chord is the longer. */
     private final double apexPerMm;
@@ -31,7 +33,9 @@ final class DevelopableSkin implements FlatSkin {
     DevelopableSkin(WingPanel panel, SurfaceSide side) {
         this.curve = new EndCurve(panel.innerSection(), side);
         this.chordMm = panel.innerChordMm();
-        Vector3 leadingEdge = new Vector3(panel.outerLeadingEdgeMm() - panel.innerLeadingEdgeMm(), panel.spanMm(), 0);
+        this.origin = EndCurve.place(curve.atArc(0), chordMm);
+        Vector3 tip = new Vector3(panel.outerLeadingEdgeMm() - panel.innerLeadingEdgeMm(), panel.spanMm(), 0);
+        Vector3 leadingEdge = tip.plus(origin.times((panel.outerChordMm() - chordMm) / chordMm));
         this.leadingEdgeLengthMm = leadingEdge.norm();
         this.along = leadingEdge.times(1 / leadingEdgeLengthMm);
         this.apexPerMm = (chordMm - panel.outerChordMm()) / chordMm / leadingEdgeLengthMm;
@@ -50,8 +54,9 @@ final class DevelopableSkin implements FlatSkin {
         return edges;
     }
 
+    /** p, from the inner leading edge. */
     private Vector3 innerPoint(SkinPoint at) {
-        return curve.place(at, chordMm);
+        return EndCurve.place(at, chordMm).minus(origin);
     }
 
     private Vector3 innerTangent(SkinPoint at) {
@@ -109,7 +114,7 @@ final class DevelopableSkin implements FlatSkin {
         Point2 rearward = new Point2(square, straight).rotated(turned);
         double scale = scale(spanFraction);
         double chord = chordMm * scale;
-        Vector3 place = p.times(scale).plus(along.times(spanFraction * leadingEdgeLengthMm));
+        Vector3 place = origin.plus(p.times(scale)).plus(along.times(spanFraction * leadingEdgeLengthMm));
         return new SkinStation(
                 spanFraction,
                 Math.min(Math.max(at.x(), 0), 1),

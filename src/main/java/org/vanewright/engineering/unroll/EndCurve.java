@@ -5,8 +5,8 @@ import org.vanewright.engineering.section.SkinPoint;
 import org.vanewright.engineering.section.SurfaceSide;
 
 /**
- * One side of an end section, set into the panel by its own leading edge: coordinates given by a person need not have
- * theirs at (0, 0).
+ * One side of an end section. Coordinates given by a person need not have their leading edge at (0, 0); they are taken
+ * as given, and chord fraction 0 is the leading edge.
  *
  * <p>For blended panels also over a parameter u that is smooth around a rounded nose: u² is the chord fraction. A
  * cambered section's skin may reach ahead of its leading edge before it comes back to x = 0; that part, the brow, has u
@@ -85,9 +85,9 @@ final class EndCurve {
         return atRoundNose ? Math.sqrt(2 / at.curvature()) : 2 * u / Math.max(at.tangentX(), 1e-9);
     }
 
-    /** From the leading edge, in the plane of the section. */
-    Vector3 place(SkinPoint at, double chordMm) {
-        return new Vector3(chordMm * (at.x() - leadingEdge.x()), 0, chordMm * (at.y() - leadingEdge.y()));
+    /** In the plane of the section, as its coordinates say. */
+    static Vector3 place(SkinPoint at, double chordMm) {
+        return new Vector3(chordMm * at.x(), 0, chordMm * at.y());
     }
 
     static Vector3 direction(SkinPoint at, double size) {

@@ -74,13 +74,13 @@ final class Rulings {
         SkinPoint innerAt = inner.at(u);
         SkinPoint outerAt = outer.at(u);
         return new RulingEnds(
-                inner.place(innerAt, innerChordMm),
-                tip.plus(twisted(outer.place(outerAt, outerChordMm))),
+                EndCurve.place(innerAt, innerChordMm),
+                tip.plus(twisted(EndCurve.place(outerAt, outerChordMm))),
                 EndCurve.direction(innerAt, innerChordMm * inner.arcRate(u, innerAt)),
                 twisted(EndCurve.direction(outerAt, outerChordMm * outer.arcRate(u, outerAt))));
     }
 
-    /** Turned about the leading edge, nose up. */
+    /** Turned about the section's origin, nose up. */
     private Vector3 twisted(Vector3 v) {
         return new Vector3(v.x() * twistCos + v.z() * twistSin, v.y(), v.z() * twistCos - v.x() * twistSin);
     }

@@ -30,7 +30,7 @@ final class PanelSpace {
     }
 
     private static double[] onSection(Section section, SurfaceSide side, double x, double chord, double twistDeg) {
-        SkinPoint p = section.atX(side, Math.min(x, section.maximumX(side)));
+        SkinPoint p = x == 0 ? section.atArcLength(side, 0) : section.atX(side, Math.min(x, section.maximumX(side)));
         double angle = -Math.toRadians(twistDeg);
         double c = Math.cos(angle);
         double s = Math.sin(angle);
