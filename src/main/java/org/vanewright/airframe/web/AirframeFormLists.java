@@ -6,6 +6,7 @@ import org.vanewright.airframe.AirframeRules;
 import org.vanewright.airframe.KeepOutSide;
 import org.vanewright.airframe.SurfaceDocument;
 import org.vanewright.engineering.input.FieldProblem;
+import org.vanewright.engineering.section.SectionSpec.TrailingEdge;
 import org.vanewright.platform.form.Form;
 
 /** The buttons that add and remove surfaces, panels and keep-outs: {@code add surfaces[0].panels}, {@code remove …[1]}. */
@@ -60,6 +61,8 @@ final class AirframeFormLists {
                 .put(at + ".outerChordMm", "")
                 .put(at + ".innerLeadingEdgeMm", form.value(before + ".outerLeadingEdgeMm"))
                 .put(at + ".innerSection.kind", size == 0 ? SectionFields.NACA : SectionFields.SAME)
-                .put(at + ".outerSection.kind", SectionFields.SAME);
+                .put(at + ".innerSection.trailingEdge", TrailingEdge.BLUNT)
+                .put(at + ".outerSection.kind", SectionFields.SAME)
+                .put(at + ".outerSection.trailingEdge", TrailingEdge.BLUNT);
     }
 }

@@ -25,13 +25,13 @@ final class SectionFields {
 
     static void put(Form form, String at, @Nullable SectionSpec section, @Nullable SectionSpec before) {
         if (section == null || section.equals(before)) {
-            form.put(at + ".kind", before == null ? NACA : SAME);
+            form.put(at + ".kind", before == null ? NACA : SAME).put(at + ".trailingEdge", TrailingEdge.BLUNT);
             return;
         }
         List<List<Double>> coordinates = section.coordinates();
         form.put(at + ".kind", coordinates == null ? NACA : COORDINATES)
                 .put(at + ".naca", section.naca())
-                .put(at + ".trailingEdge", section.trailingEdge())
+                .put(at + ".trailingEdge", section.trailingEdge() == null ? TrailingEdge.BLUNT : section.trailingEdge())
                 .put(at + ".title", section.title())
                 .put(at + ".coordinates", coordinates == null ? null : text(coordinates));
     }
@@ -50,8 +50,9 @@ final class SectionFields {
         if (form.is(at + ".kind", COORDINATES)) {
             return coordinates(form, at);
         }
-        return new SectionSpec(
-                form.text(at + ".naca"), form.choice(at + ".trailingEdge", TrailingEdge.class), null, null);
+        TrailingEdge edge = form.choice(at + ".trailingEdge", TrailingEdge.class);
+        // Blunt is what an absent edge means, so one section is written in one way only.
+        return new SectionSpec(form.text(at + ".naca"), edge == TrailingEdge.CLOSED ? edge : null, null, null);
     }
 
     private static @Nullable SectionSpec coordinates(Form form, String at) {

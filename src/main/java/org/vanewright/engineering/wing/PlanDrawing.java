@@ -41,6 +41,9 @@ public final class PlanDrawing {
 
         /** True length of the scale bar. */
         double scaleBarMm();
+
+        /** What is written beside the scale bar. */
+        String scaleBar();
     }
 
     private final List<WingPanel> panels;
@@ -81,7 +84,8 @@ public final class PlanDrawing {
         WingPanel tip = panels.get(panels.size() - 1);
         return String.format(
                 Locale.ROOT,
-                "%s in %d %s a side, from station %s to %s, chord %s at the root and %s at the" + " tip, %s.",
+                "%s in %d %s a side, from station %s to %s, chord %s at the root and %s at the"
+                        + " tip, %s.",
                 mirrored ? "Seen from above, nose up: right and left surface" : "Leading edge up: one surface",
                 panels.size(),
                 panels.size() == 1 ? "panel" : "panels",
@@ -162,10 +166,7 @@ public final class PlanDrawing {
             for (int i = 0; i < lines; i++) {
                 double rear = (i + 1.0) / (lines + 1);
                 shapes.add(Shape.line(
-                        MARK,
-                        Pen.FINE,
-                        sheet.at(p, from, rear, left),
-                        sheet.at(p, to, Math.max(0, rear - slant), left)));
+                        MARK, Pen.FINE, sheet.at(p, from, rear, left), sheet.at(p, to, Math.max(0, rear - slant), left)));
             }
         }
     }
@@ -203,9 +204,10 @@ public final class PlanDrawing {
         for (double station : stations) {
             WingPanel panel = PlanSheet.panelAt(panels, station);
             Point2 edge = sheet.at(panel, station, 0, false);
-            shapes.add(Shape.line(MARK, Pen.FINE, edge.plus(new Point2(0, 0.8)), new Point2(edge.x(), top + 1)));
+            shapes.add(Shape.line(
+                    MARK, Pen.FINE, edge.plus(new Point2(0, 0.8)), new Point2(edge.x(), top + 1)));
             if (edge.x() - lastX >= LABEL_ROOM_MM) {
-                text(lettering.length(station), new Point2(edge.x(), top + 2), Align.MIDDLE);
+                text(lettering.length(station), new Point2(edge.x(), top + 2), alignAt(edge.x()));
                 lastX = edge.x();
             }
         }
@@ -221,11 +223,21 @@ public final class PlanDrawing {
             WingPanel panel = PlanSheet.panelAt(panels, station);
             Point2 edge = sheet.at(panel, station, 0, true);
             if (lastX - edge.x() >= 1.5 * LABEL_ROOM_MM && edge.x() < -LABEL_ROOM_MM) {
-                shapes.add(Shape.line(MARK, Pen.FINE, edge.plus(new Point2(0, 0.8)), new Point2(edge.x(), top + 1)));
-                text("chord " + lettering.length(panel.chordMm(station)), new Point2(edge.x(), top + 2), Align.MIDDLE);
+                shapes.add(Shape.line(
+                        MARK, Pen.FINE, edge.plus(new Point2(0, 0.8)), new Point2(edge.x(), top + 1)));
+                text("chord " + lettering.length(panel.chordMm(station)), new Point2(edge.x(), top + 2), alignAt(edge.x()));
                 lastX = edge.x();
             }
         }
+    }
+
+    /** Lettering stays clear of the centre line and within the drawing. */
+    private Align alignAt(double x) {
+        double edge = PlanSheet.WIDTH_MM / 2 - LABEL_ROOM_MM;
+        if (Math.abs(x) < LABEL_ROOM_MM / 2) {
+            return x < 0 ? Align.END : Align.START;
+        }
+        return x < -edge ? Align.START : x > edge ? Align.END : Align.MIDDLE;
     }
 
     private double highest() {
@@ -237,9 +249,9 @@ public final class PlanDrawing {
 
     private double lowestOf(List<WingPanel> all) {
         return all.stream()
-                .mapToDouble(p ->
-                        -Math.max(p.innerLeadingEdgeMm() + p.innerChordMm(), p.outerLeadingEdgeMm() + p.outerChordMm())
-                                * sheet.mmPerMm())
+                .mapToDouble(p -> -Math.max(
+                                p.innerLeadingEdgeMm() + p.innerChordMm(), p.outerLeadingEdgeMm() + p.outerChordMm())
+                        * sheet.mmPerMm())
                 .min()
                 .orElse(0);
     }
@@ -261,7 +273,7 @@ public final class PlanDrawing {
                             new Point2(from + length / 2, y + 1.2),
                             new Point2(from, y + 1.2))));
         }
-        text(lettering.length(lettering.scaleBarMm()), new Point2(startX + length + 2, y - 0.5), Align.START);
+        text(lettering.scaleBar(), new Point2(startX + length + 2, y - 0.5), Align.START);
     }
 
     private void text(String words, Point2 at, Align align) {

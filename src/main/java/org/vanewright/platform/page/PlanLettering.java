@@ -6,11 +6,16 @@ import org.vanewright.engineering.wing.PlanDrawing;
 public record PlanLettering(Units units) implements PlanDrawing.Lettering {
     @Override
     public String length(double mm) {
-        return mm >= 1000 && units.metric() ? units.span(mm) : units.length(mm);
+        return units.length(mm);
     }
 
     @Override
     public double scaleBarMm() {
         return units.metric() ? 1000 : 3 * 304.8;
+    }
+
+    @Override
+    public String scaleBar() {
+        return units.span(scaleBarMm());
     }
 }
