@@ -1,4 +1,4 @@
-/** Helpers for tests: outside programs and what they measure. */
+/** What tests of several packages share: databases, contracts, a clock, a browser, outside programs. */
 @NullMarked
 package org.vanewright.testing;
 
