@@ -34,13 +34,13 @@ final class DesignDefaults {
                 v.heightMm(),
                 length,
                 v.thicknessMm(),
-                v.tipLengthMm() == null && length != null ? Double.valueOf(length / 2) : v.tipLengthMm(),
+                v.tipLengthMm() == null ? derived(length, 0.5, 2, 200) : v.tipLengthMm(),
                 or(v.leadingEdge(), EdgeTreatment.SQUARE),
                 or(v.trailingEdge(), EdgeTreatment.SQUARE),
                 or(v.tipRadiusMm(), 0.0),
                 or(v.filletRadiusMm(), 0.0),
                 or(v.footAngleDeg(), 30.0),
-                v.footWidthMm() == null ? v.thicknessMm() : v.footWidthMm());
+                v.footWidthMm() == null ? derived(v.thicknessMm(), 1, 0.4, 10) : v.footWidthMm());
     }
 
     private static Base base(Base b, boolean flush) {
@@ -87,6 +87,11 @@ final class DesignDefaults {
                         insetMm,
                         b.undersideRadiusMm());
         return new DeviceDesign(design.vane(), design.pair(), moved, design.indexMark(), design.chordToleranceMm());
+    }
+
+    /** Nothing is derived from a value that is refused itself, so that one mistake gives one problem. */
+    private static @Nullable Double derived(@Nullable Double from, double factor, double low, double high) {
+        return from == null || !(from >= low && from <= high) ? null : Double.valueOf(from * factor);
     }
 
     private static <T> T or(@Nullable T value, T otherwise) {

@@ -12,6 +12,9 @@ final class FitRules {
     /** Wall left under a bevel, and height left above a fillet. */
     private static final double LEAST_STEP_MM = 0.2;
 
+    /** Lets a bound itself pass. */
+    private static final double ROUNDING_MM = 1e-9;
+
     private final Dimensions d;
     private final Checks checks;
 
@@ -48,7 +51,7 @@ final class FitRules {
                 "vane.thicknessMm",
                 d.thickness(),
                 "at most the height and half the length: " + mm(most));
-        most = d.height() - LEAST_STEP_MM;
+        most = d.height() - LEAST_STEP_MM + ROUNDING_MM;
         checks.require(
                 d.fillet() <= most, "vane.filletRadiusMm", d.fillet(), "at most " + mm(most) + " on a vane this high");
         if (d.planform() == Planform.OGIVAL || d.planform() == Planform.TRIANGULAR) {
@@ -87,7 +90,7 @@ final class FitRules {
                     d.cornerRadius(),
                     "at most half the base's shorter side, " + mm(most));
         }
-        most = d.baseThickness() - LEAST_STEP_MM;
+        most = d.baseThickness() - LEAST_STEP_MM + ROUNDING_MM;
         boolean low = checks.require(
                 d.bevel() <= most,
                 "base.edgeBevelMm",
@@ -129,7 +132,7 @@ final class FitRules {
 
     private void planform(double leastChord) {
         if (d.planform() == Planform.OGIVAL) {
-            double most = d.length() - leastChord;
+            double most = d.length() - leastChord + ROUNDING_MM;
             checks.require(
                     d.height() <= most, "vane.heightMm", d.height(), "at most " + mm(most) + ", the run of this ogive");
             return;
@@ -218,7 +221,7 @@ final class FitRules {
     }
 
     private static double up(double value) {
-        return Math.ceil(value * 100) / 100;
+        return Math.ceil(value * 100 - 1e-6) / 100;
     }
 
     /** Rounded down to hundredths, so that the bound named is itself allowed. */

@@ -14,6 +14,9 @@ final class Footprints {
     /** Least distance between the two fillets' feet of a pair. */
     static final double PAIR_CLEARANCE_MM = 0.4;
 
+    /** Below anything that matters; lets a bound itself pass. */
+    private static final double ROUNDING_MM = 1e-9;
+
     private static final GeometryFactory PLANE = new GeometryFactory();
 
     private final List<List<Point2>> rings;
@@ -58,7 +61,7 @@ final class Footprints {
                     .max()
                     .orElseThrow();
             // on a flush base the vane may reach the rear edge, but not pass it
-            double mm = reach + (i == openEdge ? -1e-9 : clearance);
+            double mm = reach - ROUNDING_MM + (i == openEdge ? 0 : clearance);
             worst = mm > worst.mm() ? new Shortage(mm, outward) : worst;
         }
         return worst;
