@@ -23,8 +23,9 @@ final class GivenCoordinates {
         SkinSide upper = outline.side(SurfaceSide.UPPER);
         SkinSide lower = outline.side(SurfaceSide.LOWER);
         String title = spec.title();
+        List<List<Double>> kept = coordinates.stream().map(List::copyOf).toList();
         return new CurveSection(
-                spec,
+                new SectionSpec(null, null, kept, title),
                 title == null || title.isBlank() ? "coordinates" : title.strip(),
                 upper,
                 lower,

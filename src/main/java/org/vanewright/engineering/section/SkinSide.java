@@ -7,6 +7,8 @@ import java.util.Locale;
 final class SkinSide {
     /** Rounding a caller may bring along at either end of a range, in chords. */
     private static final double SLACK = 1e-9;
+    /** An x this close to the leading edge's is the leading edge: rounding there would move the place by its root. */
+    private static final double AT_LEADING_EDGE = 1e-12;
 
     private final SkinCurve curve;
     private final ArcLengthTable table;
@@ -65,7 +67,7 @@ final class SkinSide {
     /** The rearmost place with this x; the leading edge itself at its own x. */
     private double parameterAtX(double x) {
         int last = table.nodeCount() - 1;
-        if (x == startX) {
+        if (x <= startX + AT_LEADING_EDGE) {
             return table.node(0);
         }
         if (x == endX) {
