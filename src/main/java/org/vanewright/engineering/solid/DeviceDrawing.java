@@ -17,8 +17,15 @@ public final class DeviceDrawing {
     /** Room on an A4 sheet on its side for the three views, without dimensions between them. */
     private static final double ROOM_WIDE_MM = 195;
 
-    private static final double ROOM_HIGH_MM = 105;
+    private static final double ROOM_HIGH_MM = 95;
     private static final double BETWEEN_MM = 28;
+    private static final double ABOVE_SIDE_VIEW_MM = 22;
+    private static final double BELOW_SIDE_VIEW_MM = 22;
+    /** A4 on its side less 10 mm all round. */
+    private static final double FRAME_WIDE_MM = 277;
+
+    private static final double FRAME_HIGH_MM = 190;
+    private static final double LINE_MM = 4.8;
 
     private final Dimensions d;
     private final DeviceOutlines outlines;
@@ -79,24 +86,50 @@ public final class DeviceDrawing {
 
     private Drawing draw(String name) {
         sideView();
-        topView(new Point2(0, high() + BETWEEN_MM + d.baseWidth() / 2 * scale));
+        topView(new Point2(0, high() + ABOVE_SIDE_VIEW_MM + d.baseWidth() / 2 * scale));
         frontView(new Point2(-d.baseLength() / 2 * scale - BETWEEN_MM - d.baseWidth() / 2 * scale, 0));
-        List<String> notes = DrawingNotes.of(d);
-        double left = -(d.baseLength() / 2 + d.baseWidth()) * scale - BETWEEN_MM;
-        double line = -BETWEEN_MM;
+        List<String> notes = new ArrayList<>(DrawingNotes.of(d));
+        notes.add("Scale " + ratio() + "   Dimensions in mm   Third-angle projection");
+        double line = lowest() - BELOW_SIDE_VIEW_MM;
+        double left = frame(line - LINE_MM * notes.size()) + LINE_MM;
         dimensions.text(name, new Point2(left, line), 5, Align.START);
-        line -= 6;
         for (String note : notes) {
+            line -= LINE_MM;
             dimensions.text(note, new Point2(left, line), DimensionLines.TEXT_MM, Align.START);
-            line -= 4.5;
         }
-        String ratio = scale >= 1 ? DimensionLines.figure(scale) + ":1" : "1:" + DimensionLines.figure(1 / scale);
-        dimensions.text(
-                "Scale " + ratio + "   Dimensions in mm   Third-angle projection",
-                new Point2(left, line),
-                DimensionLines.TEXT_MM,
-                Align.START);
         return new Drawing(name, "Three-view drawing of " + name + ". " + String.join(". ", notes) + ".", shapes);
+    }
+
+    /** Sheet height of the lowest point of the side view. */
+    private double lowest() {
+        return scale
+                * outlines.baseFromTheSide().stream()
+                        .mapToDouble(Point2::y)
+                        .min()
+                        .orElseThrow();
+    }
+
+    /** Round everything, so that the sheet is A4 whatever the device, the views in its middle; gives its left edge. */
+    private double frame(double lastLine) {
+        double left = -(d.baseLength() / 2 + d.baseWidth()) * scale - BETWEEN_MM;
+        double right = d.baseLength() / 2 * scale + 18;
+        double top = high() + ABOVE_SIDE_VIEW_MM + d.baseWidth() * scale + 13;
+        double x = (left + right - FRAME_WIDE_MM) / 2;
+        double y = (top + lastLine - FRAME_HIGH_MM) / 2;
+        shapes.add(Shape.outline(
+                Layer.MARK,
+                Pen.THIN,
+                Fill.NONE,
+                List.of(
+                        new Point2(x, y),
+                        new Point2(x + FRAME_WIDE_MM, y),
+                        new Point2(x + FRAME_WIDE_MM, y + FRAME_HIGH_MM),
+                        new Point2(x, y + FRAME_HIGH_MM))));
+        return x;
+    }
+
+    private String ratio() {
+        return scale >= 1 ? DimensionLines.figure(scale) + ":1" : "1:" + DimensionLines.figure(1 / scale);
     }
 
     private double high() {
@@ -130,7 +163,10 @@ public final class DeviceDrawing {
                 -rear * scale - 9,
                 DimensionLines.figure(d.baseThickness()));
         dimensions.across(
-                new Point2(-rear, outlines.upperZ()).times(scale), foot, -12, DimensionLines.figure(d.baseLength()));
+                new Point2(-rear, outlines.upperZ()).times(scale),
+                foot,
+                lowest() - 9,
+                DimensionLines.figure(d.baseLength()));
     }
 
     private void topView(Point2 centre) {
@@ -174,10 +210,8 @@ public final class DeviceDrawing {
         double rear = d.baseLength() / 2 - d.inset();
         double run = d.length() * Math.cos(d.toeIn());
         double y = d.baseWidth() / 2;
-        String text = d.toeIn() == 0
-                ? DimensionLines.figure(d.length())
-                : DimensionLines.figure(run) + " (" + DimensionLines.figure(d.length()) + " along the vane)";
-        dimensions.across(at.apply(new Point2(rear - run, y)), at.apply(new Point2(rear, y)), lineY, text);
+        dimensions.across(
+                at.apply(new Point2(rear - run, y)), at.apply(new Point2(rear, y)), lineY, DimensionLines.figure(run));
         if (!d.flush()) {
             dimensions.across(
                     at.apply(new Point2(rear, y)),
@@ -198,6 +232,9 @@ public final class DeviceDrawing {
         UnaryOperator<Point2> at = p -> new Point2(-p.x() * scale, p.y() * scale).plus(foot);
         List<List<Point2>> vanes = outlines.vaneSilhouettes(Point2::y);
         vanes.forEach(v -> outline(v, at, Pen.THICK, Fill.TINT));
+        if (d.footed()) {
+            outline(frontOfVane(), at, Pen.THIN, Fill.NONE);
+        }
         outline(outlines.baseFromTheEnd(), at, Pen.THICK, Fill.TINT);
         double top = outlines.upperZ() + d.height();
         shapes.add(Shape.line(
@@ -213,6 +250,17 @@ public final class DeviceDrawing {
                     high() + 7,
                     DimensionLines.figure(2 * half));
         }
+    }
+
+    /** The vane itself ahead of its wider foot. */
+    private List<Point2> frontOfVane() {
+        double half = d.thickness() / 2;
+        double top = outlines.upperZ() + d.height();
+        return List.of(
+                new Point2(-half, outlines.upperZ()),
+                new Point2(half, outlines.upperZ()),
+                new Point2(half, top),
+                new Point2(-half, top));
     }
 
     private void outline(List<Point2> points, UnaryOperator<Point2> at, Pen pen, Fill fill) {

@@ -19,7 +19,7 @@ record IndexMark(List<Point2> foot, List<Point2> top) {
     static final double CLEARANCE_MM = 0.3;
 
     private static final double SIZE_STEP_MM = 0.3;
-    private static final double PLACE_STEP_MM = 0.1;
+    private static final double PLACE_STEP_MM = 0.25;
     /** Width over length. */
     private static final double SLENDERNESS = 0.8;
     /** Each side leans in by this much of the length. */
