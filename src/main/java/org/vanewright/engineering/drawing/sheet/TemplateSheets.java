@@ -27,6 +27,25 @@ public final class TemplateSheets {
                 new PdfDocumentSpec(spec.headerLine(), drawing.description(), spec.created(), pages(drawing, spec)));
     }
 
+    /** One drawing and how it goes onto paper. */
+    public record Job(Drawing drawing, SheetSpec spec) {}
+
+    /**
+     * Several drawings in one file, each on sheets of its own.
+     *
+     * @throws IllegalArgumentException without a job
+     */
+    public static byte[] pdf(List<Job> jobs) {
+        if (jobs.isEmpty()) {
+            throw new IllegalArgumentException("nothing to print");
+        }
+        List<PdfPage> pages = new ArrayList<>();
+        jobs.forEach(job -> pages.addAll(pages(job.drawing(), job.spec())));
+        SheetSpec first = jobs.get(0).spec();
+        return PdfWriter.write(
+                new PdfDocumentSpec(first.headerLine(), jobs.get(0).drawing().description(), first.created(), pages));
+    }
+
     private static List<PdfPage> pages(Drawing drawing, SheetSpec spec) {
         if (spec.paper().isRoll()) {
             Optional<PdfPage> one = RollSheet.onePiece(drawing, spec);
