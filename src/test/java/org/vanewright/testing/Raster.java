@@ -101,7 +101,8 @@ public final class Raster {
      * A straight line parallel to an edge of the page.
      *
      * @param atMm its distance from the lower or left edge
-     * @param fromMm, toMm its ends along the edge
+     * @param fromMm where it begins along the edge
+     * @param toMm where it ends
      */
     public record Line(double atMm, double fromMm, double toMm) {
         public double lengthMm() {

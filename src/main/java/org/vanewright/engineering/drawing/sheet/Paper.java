@@ -29,7 +29,11 @@ public enum Paper {
         return this == ROLL;
     }
 
-    /** @throws IllegalStateException for a roll, which has no length */
+    /**
+     * Its size standing upright.
+     *
+     * @throws IllegalStateException for a roll, which has no length
+     */
     public SheetSize portrait() {
         if (isRoll()) {
             throw new IllegalStateException("a roll has no sheet size");

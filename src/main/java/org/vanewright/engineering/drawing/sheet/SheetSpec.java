@@ -9,11 +9,13 @@ import org.vanewright.engineering.input.InvalidInputException;
 /**
  * How a drawing goes onto paper.
  *
+ * @param paper kind of sheet or roll
  * @param rollWidthMm width of the roll, 250 to 2,000 mm; needed for {@link Paper#ROLL}, else ignored
  * @param marginMm left free at every edge of a sheet, 3 to 25 mm
  * @param overlapMm width of the strip two neighbouring sheets share, 6 to 50 mm
  * @param headerLine what the sheets are, on every sheet
- * @param footerLines which revision they show, on every sheet; at most 4 lines
+ * @param footerLines which revision they show, on every sheet; at most 4 lines, each shortened to the width of the
+ *     sheet (about 130 characters on A4 upright)
  * @param cautions paragraphs, on the first sheet; at most 20
  * @param created recorded in the file
  */

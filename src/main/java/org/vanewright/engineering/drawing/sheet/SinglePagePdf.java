@@ -33,6 +33,8 @@ public final class SinglePagePdf {
     private SinglePagePdf() {}
 
     /**
+     * One page; the same drawing gives the same bytes.
+     *
      * @param footerLines revision, cautions and the like, lower left; lines too long for the page are wrapped
      * @throws InvalidInputException if the drawing is empty or not finite
      */

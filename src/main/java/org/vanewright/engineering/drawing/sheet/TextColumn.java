@@ -96,7 +96,7 @@ final class TextColumn {
     static List<String> wrap(String text, double capMm, double widthMm) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
-        for (String word : text.strip().split("\\s+")) {
+        for (String word : text.strip().split("\\s+", -1)) {
             String rest = word;
             if (!line.isEmpty() && Lettering.widthMm(line + " " + word, capMm) > widthMm) {
                 lines.add(line.toString());

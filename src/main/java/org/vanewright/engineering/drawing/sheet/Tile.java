@@ -13,7 +13,8 @@ import org.vanewright.engineering.geometry.Point2;
  * The part of a drawing that one sheet shows.
  *
  * @param name row letter and column number, such as B3
- * @param row, column counted from 0, from the upper left
+ * @param row counted from 0, from above
+ * @param column counted from 0, from the left
  * @param region what the sheet shows, overlap included, in mm on the drawing
  * @param toSheet from the drawing to the sheet, lower left corner of the sheet at the origin
  * @param shapes those that may show in the region

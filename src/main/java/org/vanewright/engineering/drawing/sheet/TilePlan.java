@@ -7,7 +7,9 @@ import org.vanewright.engineering.drawing.Bounds;
  * A drawing spread over sheets.
  *
  * @param sheet size of every sheet as it lies
- * @param rows, columns of the grid; a cell with nothing in it has no tile
+ * @param marginMm left free at every edge of a sheet
+ * @param rows of the grid; a cell with nothing in it has no tile
+ * @param columns of the grid
  * @param grid the whole grid in mm on the drawing
  * @param overlapMm width of the strip two neighbours share
  * @param tiles row by row from the upper left
