@@ -4,6 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.springframework.context.annotation.Profile;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
@@ -14,6 +15,7 @@ import org.springframework.web.bind.annotation.RequestBody;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
 import org.springframework.web.context.request.WebRequest;
+import org.springframework.web.multipart.MultipartFile;
 import org.vanewright.engineering.input.Checks;
 import org.vanewright.record.RecordContent;
 import org.vanewright.record.RecordNotFoundException;
@@ -63,6 +65,7 @@ final class Probe {
     }
 
     @RestController
+    @Profile("probe")
     static class Api {
         @PostMapping(path = "/api/v1/probe", consumes = "application/json", produces = "application/json")
         Body read(@RequestBody Body body) {
@@ -92,6 +95,7 @@ final class Probe {
     }
 
     @Controller
+    @Profile("probe")
     static class Pages {
         private final Downloads downloads;
 
@@ -107,6 +111,11 @@ final class Probe {
         @GetMapping("/probe/number/{number}")
         String number(@PathVariable int number) {
             throw new IllegalStateException("never reached with a word, but with " + number);
+        }
+
+        @PostMapping("/probe/upload")
+        ResponseEntity<Long> upload(@RequestParam MultipartFile file) {
+            return ResponseEntity.ok(file.getSize());
         }
 
         @GetMapping("/probe/stations.csv")

@@ -18,7 +18,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.boot.test.web.server.LocalServerPort;
-import org.springframework.context.annotation.Import;
 import org.springframework.test.context.ActiveProfiles;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -27,8 +26,7 @@ import tools.jackson.databind.json.JsonMapper;
 @SpringBootTest(
         webEnvironment = SpringBootTest.WebEnvironment.RANDOM_PORT,
         properties = "vanewright.limits.calculations-per-minute=3")
-@ActiveProfiles("test")
-@Import({Probe.Api.class, Probe.Pages.class})
+@ActiveProfiles({"test", "probe"})
 class ServiceTest {
     private static final HttpClient CLIENT = HttpClient.newHttpClient();
 
@@ -138,6 +136,26 @@ class ServiceTest {
                 .isEqualTo(200);
         problem(post("/api/v1/probe", BodyPublishers.ofByteArray(tooLarge)), 413);
         problem(post("/api/v1/probe", BodyPublishers.ofInputStream(() -> new ByteArrayInputStream(tooLarge))), 413);
+    }
+
+    @Test
+    void aFileOverTheLimitIsRefusedWithWhatIsAllowed() throws Exception {
+        assertThat(upload(64 * 1024 + 1).body())
+                .as("left to the section's own check")
+                .isEqualTo("65537");
+        for (int size : new int[] {80 * 1024 + 1, 600 * 1024}) {
+            var refused = upload(size);
+            assertPage(refused, 413);
+            assertThat(refused.body()).contains("at most 64 KiB");
+        }
+    }
+
+    private HttpResponse<String> upload(int size) throws IOException, InterruptedException {
+        String body = "--part\r\nContent-Disposition: form-data; name=\"file\"; filename=\"section.dat\"\r\n"
+                + "Content-Type: text/plain\r\n\r\n" + "1".repeat(size) + "\r\n--part--\r\n";
+        return send(request("/probe/upload")
+                .header("Content-Type", "multipart/form-data; boundary=part")
+                .POST(BodyPublishers.ofString(body)));
     }
 
     @Test

@@ -1,0 +1,68 @@
+package org.vanewright.testing;
+
+import com.zaxxer.hikari.HikariDataSource;
+import java.util.UUID;
+import java.util.function.Function;
+import org.flywaydb.core.Flyway;
+import org.springframework.aop.framework.ProxyFactory;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.jdbc.support.JdbcTransactionManager;
+import org.springframework.transaction.TransactionManager;
+import org.springframework.transaction.annotation.AnnotationTransactionAttributeSource;
+import org.springframework.transaction.interceptor.TransactionInterceptor;
+
+/** Empty databases of both kinds that the service runs on. Whoever asks for one closes it. */
+public final class Databases {
+    /** H2's settings as in the service's own configuration. */
+    private static final String H2_SETTINGS =
+            ";MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;DEFAULT_NULL_ORDERING=HIGH;LOCK_TIMEOUT=10000;DB_CLOSE_DELAY=-1";
+
+    private Databases() {}
+
+    /** Which database. */
+    public enum Engine {
+        H2,
+        POSTGRESQL
+    }
+
+    /** A fresh database without tables. */
+    public static HikariDataSource empty(Engine engine) {
+        HikariDataSource source = new HikariDataSource();
+        source.setMaximumPoolSize(12);
+        source.setMinimumIdle(1);
+        if (engine == Engine.H2) {
+            source.setJdbcUrl("jdbc:h2:mem:" + UUID.randomUUID() + H2_SETTINGS);
+            source.setUsername("sa");
+            source.setPassword("");
+        } else {
+            PostgresServer server = PostgresServer.running();
+            source.setJdbcUrl(server.createDatabase());
+            source.setUsername(server.user());
+            source.setPassword(server.password());
+        }
+        return source;
+    }
+
+    /** A fresh database after all migrations. */
+    public static HikariDataSource migrated(Engine engine) {
+        HikariDataSource source = empty(engine);
+        Flyway.configure()
+                .dataSource(source)
+                .locations("classpath:db/migration")
+                .load()
+                .migrate();
+        return source;
+    }
+
+    /** A repository with the transactions it has as a bean. */
+    public static <R> R transactional(HikariDataSource source, Function<JdbcClient, R> repository) {
+        R target = repository.apply(JdbcClient.create(source));
+        ProxyFactory factory = new ProxyFactory(target);
+        factory.setProxyTargetClass(true);
+        TransactionManager transactions = new JdbcTransactionManager(source);
+        factory.addAdvice(new TransactionInterceptor(transactions, new AnnotationTransactionAttributeSource()));
+        @SuppressWarnings("unchecked") // the proxy is a subclass of the target's class
+        R proxy = (R) factory.getProxy(target.getClass().getClassLoader());
+        return proxy;
+    }
+}
