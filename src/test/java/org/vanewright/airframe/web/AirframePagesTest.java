@@ -20,8 +20,7 @@ class AirframePagesTest extends ServerTest {
     /** What a browser would send of the form on a page. */
     private static Map<String, String> fields(Document page) {
         Map<String, String> fields = new LinkedHashMap<>();
-        Element form = page.selectFirst("form[enctype]");
-        assertThat(form).isNotNull();
+        Element form = page.expectFirst("form[enctype]");
         for (Element field : form.select("input[name], textarea[name], select[name]")) {
             boolean unchecked = field.attr("type").matches("radio|checkbox") && !field.hasAttr("checked");
             if (!unchecked && !field.attr("type").equals("file")) {
@@ -55,14 +54,13 @@ class AirframePagesTest extends ServerTest {
         Document page = page(DEMO, 200);
         assertThat(page.title()).isEqualTo("Quillmere tapered low wing – Vanewright");
         assertThat(page.select(".invented")).hasSize(1);
-        Element plan = page.selectFirst("svg.plan");
-        assertThat(plan).isNotNull();
+        Element plan = page.expectFirst("svg.plan");
         assertThat(plan.select("title").text()).isEqualTo("Wing in plan");
         assertThat(plan.select("desc").text()).contains("2 panels a side", "950 mm at the tip", "5 keep-outs");
         assertThat(plan.select("path.fill-tint")).hasSize(4);
         assertThat(plan.select("text").eachText()).contains("Walkway", "Pitot tube", "25 %", "4250 mm");
-        assertThat(page.select("svg.section desc").first().text()).contains("15.0 % thick");
-        assertThat(page.select("table").first().text()).contains("1500 mm – 950 mm", "NACA 23015", "unrolls exactly");
+        assertThat(page.expectFirst("svg.section desc").text()).contains("15.0 % thick");
+        assertThat(page.expectFirst("table").text()).contains("1500 mm – 950 mm", "NACA 23015", "unrolls exactly");
         assertThat(page.select(".history a").eachText()).contains("Revision 1");
         assertThat(page.select("[id]").eachAttr("id")).doesNotHaveDuplicates();
     }
@@ -86,7 +84,7 @@ class AirframePagesTest extends ServerTest {
         String cookie = chosen.headers().firstValue("Set-Cookie").orElseThrow();
         assertThat(cookie).contains("SameSite=Lax", "HttpOnly");
         Document page = parsed(get(DEMO, "Cookie", "units=us"), 200);
-        assertThat(page.select("table").first().text()).contains("59.06 in – 37.4 in");
+        assertThat(page.expectFirst("table").text()).contains("59.06 in – 37.4 in");
         assertThat(page.select(".facts").text()).contains("1323 lb");
     }
 
@@ -128,12 +126,11 @@ class AirframePagesTest extends ServerTest {
         fields.put("surfaces[0].panels[1].innerStationMm", "1520 or so");
         fields.put("speeds.vneKt", "40");
         Document page = parsed(postForm("/airframes/new", fields), 422);
-        Element station = page.getElementById("surfaces-0-panels-1-innerStationMm");
-        assertThat(station).isNotNull();
+        Element station = page.expectFirst("#surfaces-0-panels-1-innerStationMm");
         assertThat(station.val()).isEqualTo("1520 or so");
         assertThat(station.attr("aria-invalid")).isEqualTo("true");
-        assertThat(page.getElementById(station.attr("aria-describedby")).text()).contains("a number such as 12.5");
-        assertThat(page.getElementById("speeds-vneKt-error").text()).contains("more than the stall speed Vs1");
+        assertThat(page.expectFirst("#" + station.attr("aria-describedby")).text()).contains("a number such as 12.5");
+        assertThat(page.expectFirst("#speeds-vneKt-error").text()).contains("more than the stall speed Vs1");
         assertThat(page.select("#form-problems a").eachAttr("href")).contains("#name", "#" + station.id());
         for (String link : page.select("#form-problems a").eachAttr("href")) {
             assertThat(page.getElementById(link.substring(1))).as(link).isNotNull();
@@ -151,7 +148,7 @@ class AirframePagesTest extends ServerTest {
                 .containsEntry("surfaces[0].panels[1].innerStationMm", "2000")
                 .containsEntry("surfaces[0].panels[1].innerChordMm", "1200")
                 .containsEntry("surfaces[0].panels[1].innerSection.kind", "SAME");
-        assertThat(two.select(".error").text()).isEmpty();
+        assertThat(two.select(".error").text()).isBlank();
         Map<String, String> more = fields(two);
         more.put("action", "remove surfaces[0].panels[0]");
         assertThat(fields(parsed(postForm("/airframes/new", more), 200)))
@@ -203,8 +200,8 @@ class AirframePagesTest extends ServerTest {
         Map<String, String> fields = soundForm("Absurd");
         fields.put("surfaces[0].panels[0].innerChordMm", number);
         Document page = parsed(postForm("/airframes/new", fields), 422);
-        assertThat(page.getElementById("surfaces-0-panels-0-innerChordMm-error").text()).startsWith("Must be");
-        assertThat(page.getElementById("surfaces-0-panels-0-innerChordMm").val()).isEqualTo(number);
+        assertThat(page.expectFirst("#surfaces-0-panels-0-innerChordMm-error").text()).startsWith("Must be");
+        assertThat(page.expectFirst("#surfaces-0-panels-0-innerChordMm").val()).isEqualTo(number);
     }
 
     @Test
@@ -214,7 +211,7 @@ class AirframePagesTest extends ServerTest {
         fields.put("surfaces[100000000].name", "x");
         fields.put("action", "remove surfaces[98]; drop");
         Document page = parsed(postForm("/airframes/new", fields), 200);
-        assertThat(page.select("#form-problems").text()).contains("1 to 6 surfaces");
+        assertThat(page.select("#form-problems").text()).contains("at most 6 entries");
     }
 
     @Test
@@ -232,8 +229,8 @@ class AirframePagesTest extends ServerTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "/airframes/nowhere", "/airframes/..%2f..%2fetc%2fpasswd", "/airframes/UPPER", "/airframes/a/revisions/0",
-                "/airframes/quillmere-tapered-low-wing/revisions/99", "/airframes?cursor=%00%ff"
+                "/airframes/nowhere", "/airframes/%2e%2e", "/airframes/UPPER", "/airframes/a/revisions/0",
+                "/airframes/quillmere-tapered-low-wing/revisions/99", "/airframes?cursor=nonsense"
             })
     void whatIsNotThereIsAPageThatSaysSo(String path) {
         HttpResponse<String> response = get(path, "Accept", "text/html");
@@ -241,5 +238,11 @@ class AirframePagesTest extends ServerTest {
         Document page = parsed(response, response.statusCode());
         assertThat(page.select("h1")).hasSize(1);
         assertThat(page.select("nav a")).isNotEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"/airframes/..%2f..%2fetc%2fpasswd", "/airframes/%00", "/css/..%2f..%2fapplication.yml"})
+    void pathsThatClimbAreRefused(String path) {
+        assertThat(get(path, "Accept", "text/html").statusCode()).isIn(400, 404);
     }
 }
