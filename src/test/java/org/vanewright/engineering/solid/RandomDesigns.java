@@ -82,7 +82,7 @@ final class RandomDesigns {
         b.baseWidth = wide(2, 150);
         b.baseThickness = wide(0.4, 20);
         b.outline = one(BaseOutline.values());
-        b.corner = random.nextBoolean() ? null : Double.valueOf(wide(0.001, 75));
+        b.corner = random.nextBoolean() ? null : Double.valueOf(wide(0.1, 75));
         b.bevel = random.nextBoolean() ? null : Double.valueOf(wide(0.001, 10));
         b.underside = random.nextBoolean() ? null : Double.valueOf(wide(2, 1e6) * (random.nextBoolean() ? 1 : -1));
         b.inset = random.nextBoolean() ? null : Double.valueOf(wide(0.001, 240));
