@@ -1,9 +1,8 @@
-package org.vanewright.airframe.web;
+package org.vanewright.platform.form;
 
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import org.vanewright.platform.form.Form;
 
 /**
  * A field on which two changes of one revision disagree.
@@ -14,7 +13,8 @@ import org.vanewright.platform.form.Form;
  * @param yours what is in the form
  */
 public record FormDifference(String field, String before, String theirs, String yours) {
-    static List<FormDifference> between(Form before, Form theirs, Form yours) {
+    /** Every field in which the two changes differ, in the order of the page. */
+    public static List<FormDifference> between(Form before, Form theirs, Form yours) {
         Set<String> paths = new LinkedHashSet<>(before.values().keySet());
         paths.addAll(theirs.values().keySet());
         paths.addAll(yours.values().keySet());
