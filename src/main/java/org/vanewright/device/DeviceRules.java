@@ -16,8 +16,7 @@ public final class DeviceRules {
         Checks checks = new Checks();
         checks.text("name", device.name(), 120);
         checks.optionalText("description", device.description(), 4_000);
-        checks.optionalRange(
-                "densityKgM3", device.densityKgM3(), MIN_DENSITY_KG_M3, MAX_DENSITY_KG_M3, "kg/m³");
+        checks.optionalRange("densityKgM3", device.densityKgM3(), MIN_DENSITY_KG_M3, MAX_DENSITY_KG_M3, "kg/m³");
         DesignRules.check(device.design()).forEach(checks::add);
         return checks.problems();
     }

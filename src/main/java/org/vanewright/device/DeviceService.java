@@ -80,8 +80,7 @@ public class DeviceService {
     }
 
     /** As {@link #create} without asking who may edit: for data that comes with the service. */
-    Revision<DeviceDocument> publish(
-            DeviceDocument device, String contributor, @Nullable RevisionRef derivedFrom) {
+    Revision<DeviceDocument> publish(DeviceDocument device, String contributor, @Nullable RevisionRef derivedFrom) {
         requireValid(device);
         return devices.publishNew(device, contributor, derivedFrom);
     }

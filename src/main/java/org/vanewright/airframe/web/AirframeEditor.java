@@ -17,6 +17,7 @@ import org.vanewright.airframe.AirframeRules;
 import org.vanewright.airframe.AirframeService;
 import org.vanewright.platform.EditingPolicy;
 import org.vanewright.platform.form.Form;
+import org.vanewright.platform.form.FormDifference;
 import org.vanewright.platform.page.Units;
 import org.vanewright.record.Revision;
 import org.vanewright.record.RevisionConflictException;

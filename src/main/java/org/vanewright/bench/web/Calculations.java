@@ -1,0 +1,56 @@
+package org.vanewright.bench.web;
+
+import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.tags.Tag;
+import org.springframework.http.MediaType;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestBody;
+import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RestController;
+import org.vanewright.bench.AtmosphereCalculation;
+import org.vanewright.bench.AtmosphereRequest;
+import org.vanewright.bench.AtmosphereResult;
+import org.vanewright.bench.SectionCalculation;
+import org.vanewright.bench.SectionRequest;
+import org.vanewright.bench.SectionResult;
+import org.vanewright.engineering.unroll.UnrollCalculation;
+import org.vanewright.engineering.unroll.UnrollRequest;
+import org.vanewright.engineering.unroll.UnrollResult;
+
+/** Calculations that answer in JSON. */
+@RestController
+@RequestMapping(
+        path = "/api/v1/calculations",
+        consumes = MediaType.APPLICATION_JSON_VALUE,
+        produces = MediaType.APPLICATION_JSON_VALUE)
+@Tag(name = Calculations.TAG, description = Calculations.ABOUT)
+class Calculations {
+    static final String TAG = "Calculations";
+    static final String ABOUT = "Nothing is kept and no account is needed. Every answer says its method, its sources and,"
+            + " in validity, what to be wary of. A calculated figure is not an approval.";
+
+    @PostMapping("/section")
+    @Operation(
+            summary = "Heights and arc lengths on the skin of a section",
+            description = "At each x/c given, the height of either skin and its distance along the skin from the leading"
+                    + " edge, in chords.")
+    SectionResult section(@RequestBody SectionRequest request) {
+        return SectionCalculation.run(request);
+    }
+
+    @PostMapping("/atmosphere")
+    @Operation(
+            summary = "Air at a pressure altitude",
+            description = "Standard atmosphere, or the day's temperature where it is given.")
+    AtmosphereResult atmosphere(@RequestBody AtmosphereRequest request) {
+        return AtmosphereCalculation.run(request);
+    }
+
+    @PostMapping("/unroll")
+    @Operation(
+            summary = "Places of a panel's skin on its flat sheet",
+            description = "Exact where the skin is a cylinder or a cone; otherwise with the largest strain.")
+    UnrollResult unroll(@RequestBody UnrollRequest request) {
+        return UnrollCalculation.run(request);
+    }
+}

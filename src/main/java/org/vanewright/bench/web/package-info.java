@@ -1,0 +1,5 @@
+/** Calculations over HTTP. */
+@NullMarked
+package org.vanewright.bench.web;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,5 @@
+/** Pages, files and API of devices. */
+@NullMarked
+package org.vanewright.device.web;
+
+import org.jspecify.annotations.NullMarked;

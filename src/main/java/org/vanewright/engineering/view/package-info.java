@@ -1,0 +1,5 @@
+/** Still pictures of solids. */
+@NullMarked
+package org.vanewright.engineering.view;
+
+import org.jspecify.annotations.NullMarked;
