@@ -40,9 +40,7 @@ public class AirframeService {
 
     /** @throws RecordNotFoundException if there is no such revision */
     public Revision<AirframeDocument> exactly(RevisionRef ref) {
-        return airframes
-                .find(ref)
-                .orElseThrow(() -> new RecordNotFoundException(KIND, ref.slug(), ref.revision()));
+        return airframes.find(ref).orElseThrow(() -> new RecordNotFoundException(KIND, ref.slug(), ref.revision()));
     }
 
     /** Every revision, newest first. */

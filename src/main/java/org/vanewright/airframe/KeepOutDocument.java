@@ -11,4 +11,7 @@ import org.jspecify.annotations.Nullable;
  * @param reason such as a stall-warning vane, a fuel vent, a strut fitting, a walkway
  */
 public record KeepOutDocument(
-        @Nullable Double fromMm, @Nullable Double toMm, @Nullable KeepOutSide side, @Nullable String reason) {}
+        @Nullable Double fromMm,
+        @Nullable Double toMm,
+        @Nullable KeepOutSide side,
+        @Nullable String reason) {}

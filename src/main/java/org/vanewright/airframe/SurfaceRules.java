@@ -37,7 +37,11 @@ final class SurfaceRules {
         for (int i = 0; i < Math.min(panels.size(), AirframeRules.MAX_PANELS); i++) {
             checks.addUnder("panels[" + i + "]", checkPanel(panels.get(i)));
             if (i > 0) {
-                checkJoint(checks, i, panels.get(i - 1).outerStationMm(), panels.get(i).innerStationMm());
+                checkJoint(
+                        checks,
+                        i,
+                        panels.get(i - 1).outerStationMm(),
+                        panels.get(i).innerStationMm());
             }
         }
         checkKeepOuts(checks, surface);
@@ -60,7 +64,10 @@ final class SurfaceRules {
         if (root && tip) {
             double taper = value(p.outerChordMm()) / value(p.innerChordMm());
             checks.require(
-                    taper <= MAX_GROWTH, "outerChordMm", p.outerChordMm(), "at most one and a half times the inner chord");
+                    taper <= MAX_GROWTH,
+                    "outerChordMm",
+                    p.outerChordMm(),
+                    "at most one and a half times the inner chord");
             checks.require(taper >= MIN_TAPER, "outerChordMm", p.outerChordMm(), "at least a tenth of the inner chord");
         }
         checks.optionalRange("innerLeadingEdgeMm", p.innerLeadingEdgeMm(), -5000, 5000, "mm");

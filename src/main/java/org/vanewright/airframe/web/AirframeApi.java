@@ -73,8 +73,7 @@ class AirframeApi {
             throw new ResponseStatusException(
                     HttpStatus.PRECONDITION_FAILED, "Revision " + current.number() + " is published by now.");
         }
-        return RevisionResponses.created(
-                PLURAL, airframes.revise(current.ref(), airframe, Contributors.OPEN_EDITING));
+        return RevisionResponses.created(PLURAL, airframes.revise(current.ref(), airframe, Contributors.OPEN_EDITING));
     }
 
     @GetMapping("/{slug}/revisions/{number}")

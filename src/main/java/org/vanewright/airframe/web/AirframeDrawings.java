@@ -68,7 +68,11 @@ final class AirframeDrawings {
     private static String plan(SurfaceDocument surface, List<WingPanel> wing, String id, Units units) {
         return SvgWriter.inline(
                 PlanDrawing.of(
-                        surface.label() + " in plan", wing, mirrored(surface), keepOuts(surface), new PlanLettering(units)),
+                        surface.label() + " in plan",
+                        wing,
+                        mirrored(surface),
+                        keepOuts(surface),
+                        new PlanLettering(units)),
                 "drawing plan",
                 id);
     }
@@ -109,7 +113,6 @@ final class AirframeDrawings {
 
     private static PlanDrawing.KeepOut keepOut(KeepOutDocument k) {
         String reason = k.reason() == null ? "keep-out" : k.reason();
-        return new PlanDrawing.KeepOut(
-                k.fromMm() == null ? 0 : k.fromMm(), k.toMm() == null ? 0 : k.toMm(), reason);
+        return new PlanDrawing.KeepOut(k.fromMm() == null ? 0 : k.fromMm(), k.toMm() == null ? 0 : k.toMm(), reason);
     }
 }

@@ -32,7 +32,8 @@ class AirframePages {
      *
      * @param planSvg its wing in plan, without lettering
      */
-    public record Card(Revision<AirframeDocument> revision, @Nullable String planSvg) {}
+    public record Card(
+            Revision<AirframeDocument> revision, @Nullable String planSvg) {}
 
     @GetMapping("/airframes")
     String browse(
@@ -43,7 +44,8 @@ class AirframePages {
         List<Card> cards = page.items().stream()
                 .map(r -> new Card(
                         r,
- AirframeDrawings.thumbnail(r.content(), "plan-" + r.slug(), units).orElse(null)))
+                        AirframeDrawings.thumbnail(r.content(), "plan-" + r.slug(), units)
+                                .orElse(null)))
                 .toList();
         model.addAttribute("cards", cards);
         model.addAttribute("first", cursor == null);

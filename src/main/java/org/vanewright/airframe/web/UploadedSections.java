@@ -29,7 +29,8 @@ final class UploadedSections {
     private static void take(Form form, String section, MultipartFile file) {
         form.put(section + ".kind", SectionFields.COORDINATES);
         if (file.getSize() > MAX_BYTES) {
-            form.refuse(new FieldProblem(section + ".coordinates", file.getSize() + " bytes", "a file of at most 64 KiB"));
+            form.refuse(
+                    new FieldProblem(section + ".coordinates", file.getSize() + " bytes", "a file of at most 64 KiB"));
             return;
         }
         try {

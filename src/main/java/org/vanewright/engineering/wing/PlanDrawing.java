@@ -84,8 +84,7 @@ public final class PlanDrawing {
         WingPanel tip = panels.get(panels.size() - 1);
         return String.format(
                 Locale.ROOT,
-                "%s in %d %s a side, from station %s to %s, chord %s at the root and %s at the"
-                        + " tip, %s.",
+                "%s in %d %s a side, from station %s to %s, chord %s at the root and %s at the" + " tip, %s.",
                 mirrored ? "Seen from above, nose up: right and left surface" : "Leading edge up: one surface",
                 panels.size(),
                 panels.size() == 1 ? "panel" : "panels",
@@ -166,7 +165,10 @@ public final class PlanDrawing {
             for (int i = 0; i < lines; i++) {
                 double rear = (i + 1.0) / (lines + 1);
                 shapes.add(Shape.line(
-                        MARK, Pen.FINE, sheet.at(p, from, rear, left), sheet.at(p, to, Math.max(0, rear - slant), left)));
+                        MARK,
+                        Pen.FINE,
+                        sheet.at(p, from, rear, left),
+                        sheet.at(p, to, Math.max(0, rear - slant), left)));
             }
         }
     }
@@ -204,8 +206,7 @@ public final class PlanDrawing {
         for (double station : stations) {
             WingPanel panel = PlanSheet.panelAt(panels, station);
             Point2 edge = sheet.at(panel, station, 0, false);
-            shapes.add(Shape.line(
-                    MARK, Pen.FINE, edge.plus(new Point2(0, 0.8)), new Point2(edge.x(), top + 1)));
+            shapes.add(Shape.line(MARK, Pen.FINE, edge.plus(new Point2(0, 0.8)), new Point2(edge.x(), top + 1)));
             if (edge.x() - lastX >= LABEL_ROOM_MM) {
                 text(lettering.length(station), new Point2(edge.x(), top + 2), alignAt(edge.x()));
                 lastX = edge.x();
@@ -223,9 +224,11 @@ public final class PlanDrawing {
             WingPanel panel = PlanSheet.panelAt(panels, station);
             Point2 edge = sheet.at(panel, station, 0, true);
             if (lastX - edge.x() >= 1.5 * LABEL_ROOM_MM && edge.x() < -LABEL_ROOM_MM) {
-                shapes.add(Shape.line(
-                        MARK, Pen.FINE, edge.plus(new Point2(0, 0.8)), new Point2(edge.x(), top + 1)));
-                text("chord " + lettering.length(panel.chordMm(station)), new Point2(edge.x(), top + 2), alignAt(edge.x()));
+                shapes.add(Shape.line(MARK, Pen.FINE, edge.plus(new Point2(0, 0.8)), new Point2(edge.x(), top + 1)));
+                text(
+                        "chord " + lettering.length(panel.chordMm(station)),
+                        new Point2(edge.x(), top + 2),
+                        alignAt(edge.x()));
                 lastX = edge.x();
             }
         }
@@ -249,9 +252,9 @@ public final class PlanDrawing {
 
     private double lowestOf(List<WingPanel> all) {
         return all.stream()
-                .mapToDouble(p -> -Math.max(
-                                p.innerLeadingEdgeMm() + p.innerChordMm(), p.outerLeadingEdgeMm() + p.outerChordMm())
-                        * sheet.mmPerMm())
+                .mapToDouble(p ->
+                        -Math.max(p.innerLeadingEdgeMm() + p.innerChordMm(), p.outerLeadingEdgeMm() + p.outerChordMm())
+                                * sheet.mmPerMm())
                 .min()
                 .orElse(0);
     }

@@ -25,8 +25,8 @@ public record PlanSheet(double mmPerMm, boolean mirrored) {
                 .min()
                 .orElse(0);
         double rear = panels.stream()
-                .mapToDouble(p -> Math.max(
-                        p.innerLeadingEdgeMm() + p.innerChordMm(), p.outerLeadingEdgeMm() + p.outerChordMm()))
+                .mapToDouble(p ->
+                        Math.max(p.innerLeadingEdgeMm() + p.innerChordMm(), p.outerLeadingEdgeMm() + p.outerChordMm()))
                 .max()
                 .orElse(0);
         return new PlanSheet(Math.min(WIDTH_MM / drawn, DEPTH_MM / (rear - front)), mirrored);

@@ -74,7 +74,8 @@ public final class SectionDrawing {
                 .mapToDouble(i -> Math.min(end, start + (end - start) * i / 40))
                 .mapToObj(x -> new Point2(
                         x * CHORD_MM,
-                        (section.atX(SurfaceSide.UPPER, x).y() + section.atX(SurfaceSide.LOWER, x).y())
+                        (section.atX(SurfaceSide.UPPER, x).y()
+                                        + section.atX(SurfaceSide.LOWER, x).y())
                                 / 2
                                 * CHORD_MM))
                 .toList();

@@ -25,8 +25,8 @@ public final class Form {
 
     private static final int MAX_FIELDS = 5000;
     private static final Pattern PLACE = Pattern.compile("(line \\d+|file):");
-    private static final Pattern PATH =
-            Pattern.compile("[A-Za-z][A-Za-z0-9]{0,40}(\\[\\d{1,2}])?(\\.[A-Za-z][A-Za-z0-9]{0,40}(\\[\\d{1,2}])?){0,6}");
+    private static final Pattern PATH = Pattern.compile(
+            "[A-Za-z][A-Za-z0-9]{0,40}(\\[\\d{1,2}])?(\\.[A-Za-z][A-Za-z0-9]{0,40}(\\[\\d{1,2}])?){0,6}");
 
     private final UnitSystem units;
     private final Map<String, String> values = new LinkedHashMap<>();
@@ -196,8 +196,8 @@ public final class Form {
     /** A problem as a sentence; one in a text of many lines starts with its place and shows what stands there. */
     public String sentence(FieldProblem problem) {
         return PLACE.matcher(problem.allowed()).lookingAt()
-                ? Character.toUpperCase(problem.allowed().charAt(0)) + problem.allowed().substring(1) + ", not “"
-                        + problem.value() + "”."
+                ? Character.toUpperCase(problem.allowed().charAt(0))
+                        + problem.allowed().substring(1) + ". It reads “" + problem.value() + "”."
                 : "Must be " + problem.allowed() + ".";
     }
 

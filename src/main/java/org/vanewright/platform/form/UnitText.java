@@ -20,12 +20,11 @@ final class UnitText {
     }
 
     private static String shown(String number, String symbol, UnitSystem units) {
-        Quantity quantity =
-                switch (symbol) {
-                    case "mm" -> Quantity.LENGTH;
-                    case "kg" -> Quantity.MASS;
-                    default -> Quantity.AREA;
-                };
+        Quantity quantity = switch (symbol) {
+            case "mm" -> Quantity.LENGTH;
+            case "kg" -> Quantity.MASS;
+            default -> Quantity.AREA;
+        };
         return Numbers.trimmed(quantity.shown(Double.parseDouble(number), units), 2) + " " + quantity.symbol(units);
     }
 }

@@ -17,9 +17,7 @@ public final class Numbers {
      */
     public static Optional<Double> parse(String typed) {
         String text = typed.strip().replace('\u2212', '-');
-        return WRITTEN.matcher(text).matches()
-                ? Optional.of(Double.valueOf(text.replace(',', '.')))
-                : Optional.empty();
+        return WRITTEN.matcher(text).matches() ? Optional.of(Double.valueOf(text.replace(',', '.'))) : Optional.empty();
     }
 
     /** Rounded half up to that many decimals, trailing zeros cut. */
@@ -37,6 +35,8 @@ public final class Numbers {
 
     /** The shortest decimal that reads back as this number. */
     public static String plain(double number) {
-        return number == 0 ? "0" : BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
+        return number == 0
+                ? "0"
+                : BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
     }
 }

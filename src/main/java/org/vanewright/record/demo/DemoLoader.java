@@ -14,9 +14,8 @@ class DemoLoader implements ApplicationRunner {
     private final List<DemoData> data;
 
     DemoLoader(List<DemoData> data) {
-        this.data = data.stream()
-                .sorted(Comparator.comparingInt(DemoData::order))
-                .toList();
+        this.data =
+                data.stream().sorted(Comparator.comparingInt(DemoData::order)).toList();
     }
 
     @Override

@@ -19,6 +19,13 @@ public record RevisionBody<T extends RecordContent>(
         T content) {
     public static <T extends RecordContent> RevisionBody<T> of(Revision<T> r) {
         return new RevisionBody<>(
-                r.slug(), r.number(), r.state(), r.sha256(), r.contributor(), r.createdAt(), r.derivedFrom(), r.content());
+                r.slug(),
+                r.number(),
+                r.state(),
+                r.sha256(),
+                r.contributor(),
+                r.createdAt(),
+                r.derivedFrom(),
+                r.content());
     }
 }

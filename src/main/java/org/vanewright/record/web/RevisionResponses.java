@@ -21,9 +21,10 @@ public final class RevisionResponses {
     }
 
     /** 201 at the address of the revision under {@code plural}, such as {@code airframes}. */
-    public static <T extends RecordContent> ResponseEntity<RevisionBody<T>> created(String plural, Revision<T> revision) {
-        return ResponseEntity.created(URI.create(
-                        "/api/v1/" + plural + "/" + revision.slug() + "/revisions/" + revision.number()))
+    public static <T extends RecordContent> ResponseEntity<RevisionBody<T>> created(
+            String plural, Revision<T> revision) {
+        return ResponseEntity.created(
+                        URI.create("/api/v1/" + plural + "/" + revision.slug() + "/revisions/" + revision.number()))
                 .eTag(etag(revision))
                 .body(RevisionBody.of(revision));
     }
