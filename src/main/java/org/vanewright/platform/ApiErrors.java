@@ -108,8 +108,11 @@ class ApiErrors extends ResponseEntityExceptionHandler {
             return respond(Objects.requireNonNull(handleUnexpected(e).getBody()), headers);
         }
         // Always a problem document, also where the caller's Accept header asks for something else.
-        headers.setContentType(MediaType.APPLICATION_PROBLEM_JSON);
-        return super.handleExceptionInternal(e, body, headers, status, request);
+        // An exception's own headers may be read-only.
+        HttpHeaders sent = new HttpHeaders();
+        sent.putAll(headers);
+        sent.setContentType(MediaType.APPLICATION_PROBLEM_JSON);
+        return super.handleExceptionInternal(e, body, sent, status, request);
     }
 
     private static ResponseEntity<ProblemDetail> answer(ProblemDetail problem) {

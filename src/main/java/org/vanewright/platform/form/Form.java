@@ -197,7 +197,7 @@ public final class Form {
     public String sentence(FieldProblem problem) {
         return PLACE.matcher(problem.allowed()).lookingAt()
                 ? Character.toUpperCase(problem.allowed().charAt(0))
-                        + problem.allowed().substring(1) + ", not “" + problem.value() + "”."
+                        + problem.allowed().substring(1) + ". It reads “" + problem.value() + "”."
                 : "Must be " + problem.allowed() + ".";
     }
 
