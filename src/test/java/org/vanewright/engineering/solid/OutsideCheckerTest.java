@@ -2,6 +2,7 @@ package org.vanewright.engineering.solid;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.fail;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -34,12 +35,8 @@ class OutsideCheckerTest {
             assertThat(number(report, "Backwards edges")).as(what).isZero();
             assertThat(number(report, "Total disconnected facets")).as(what).isZero();
             double volume = MeshCheck.of(mesh).signedVolumeMm3();
-            assertThat(decimal(report, "Volume")).as(what).isCloseTo(volume, within(volume * 1e-4));
+            assertThat(decimal(report, "Volume")).as(what).isCloseTo(volume, withinPercentage(0.01));
         }
-    }
-
-    private static org.assertj.core.data.Offset<Double> within(double value) {
-        return org.assertj.core.data.Offset.offset(value);
     }
 
     private static int number(String report, String name) {
