@@ -1,5 +1,7 @@
 package org.vanewright.airframe;
 
+import com.fasterxml.jackson.annotation.JsonCreator;
+import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.vanewright.record.RecordContent;
@@ -30,6 +32,22 @@ public record AirframeDocument(
     public AirframeDocument {
         name = name == null ? "" : name;
         surfaces = Lists.present(surfaces);
+    }
+
+    /** As read from JSON, where {@code invented} may be left out and then is false. */
+    @JsonCreator(mode = JsonCreator.Mode.PROPERTIES)
+    @SuppressWarnings("NullAway") // the canonical constructor takes what is absent
+    static AirframeDocument read(
+            @JsonProperty("name") @Nullable String name,
+            @JsonProperty("description") @Nullable String description,
+            @JsonProperty("operatingBasis") @Nullable OperatingBasis operatingBasis,
+            @JsonProperty("masses") @Nullable Masses masses,
+            @JsonProperty("speeds") @Nullable Speeds speeds,
+            @JsonProperty("wingAreaM2") @Nullable Double wingAreaM2,
+            @JsonProperty("surfaces") @Nullable List<SurfaceDocument> surfaces,
+            @JsonProperty("invented") @Nullable Boolean invented) {
+        return new AirframeDocument(
+                name, description, operatingBasis, masses, speeds, wingAreaM2, surfaces, Boolean.TRUE.equals(invented));
     }
 
     /**

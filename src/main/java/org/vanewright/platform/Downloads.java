@@ -15,6 +15,7 @@ import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Component;
+import org.springframework.util.StringUtils;
 import org.springframework.web.context.request.WebRequest;
 
 /** Sends generated files so that browsers and proxies may keep them: strong ETag, 304, lasting at a fixed revision. */
@@ -88,7 +89,7 @@ public class Downloads {
             return false;
         }
         for (String value : values) {
-            for (String candidate : value.split(",")) {
+            for (String candidate : StringUtils.commaDelimitedListToStringArray(value)) {
                 String tag = candidate.strip();
                 // RFC 9110, 13.1.2: weak comparison, so that a proxy's W/ mark does not matter.
                 if (tag.equals("*") || tag.equals(etag) || tag.equals("W/" + etag)) {

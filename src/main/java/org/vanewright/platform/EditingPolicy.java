@@ -15,7 +15,11 @@ public class EditingPolicy {
         return settings.openEditing();
     }
 
-    /** @throws EditingClosedException unless records may be changed */
+    /**
+     * Lets only those pass who may change records.
+     *
+     * @throws EditingClosedException for everybody else
+     */
     public void requireOpen() {
         if (!isOpen()) {
             throw new EditingClosedException();

@@ -15,6 +15,7 @@ import org.springframework.web.bind.annotation.RequestBody;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
 import org.springframework.web.context.request.WebRequest;
+import org.springframework.web.multipart.MultipartFile;
 import org.vanewright.engineering.input.Checks;
 import org.vanewright.record.RecordContent;
 import org.vanewright.record.RecordNotFoundException;
@@ -110,6 +111,11 @@ final class Probe {
         @GetMapping("/probe/number/{number}")
         String number(@PathVariable int number) {
             throw new IllegalStateException("never reached with a word, but with " + number);
+        }
+
+        @PostMapping("/probe/upload")
+        ResponseEntity<Long> upload(@RequestParam MultipartFile file) {
+            return ResponseEntity.ok(file.getSize());
         }
 
         @GetMapping("/probe/stations.csv")

@@ -139,6 +139,26 @@ class ServiceTest {
     }
 
     @Test
+    void aFileOverTheLimitIsRefusedWithWhatIsAllowed() throws Exception {
+        assertThat(upload(64 * 1024 + 1).body())
+                .as("left to the section's own check")
+                .isEqualTo("65537");
+        for (int size : new int[] {80 * 1024 + 1, 600 * 1024}) {
+            var refused = upload(size);
+            assertPage(refused, 413);
+            assertThat(refused.body()).contains("at most 64 KiB");
+        }
+    }
+
+    private HttpResponse<String> upload(int size) throws IOException, InterruptedException {
+        String body = "--part\r\nContent-Disposition: form-data; name=\"file\"; filename=\"section.dat\"\r\n"
+                + "Content-Type: text/plain\r\n\r\n" + "1".repeat(size) + "\r\n--part--\r\n";
+        return send(request("/probe/upload")
+                .header("Content-Type", "multipart/form-data; boundary=part")
+                .POST(BodyPublishers.ofString(body)));
+    }
+
+    @Test
     void calculationsAreLimitedPerAddress() throws Exception {
         HttpResponse<String> last = postJson("/api/v1/calculations/probe", "{}");
         for (int i = 0; i < 3; i++) {

@@ -7,6 +7,7 @@ import org.flywaydb.core.Flyway;
 import org.springframework.aop.framework.ProxyFactory;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.jdbc.support.JdbcTransactionManager;
+import org.springframework.transaction.TransactionManager;
 import org.springframework.transaction.annotation.AnnotationTransactionAttributeSource;
 import org.springframework.transaction.interceptor.TransactionInterceptor;
 
@@ -14,7 +15,7 @@ import org.springframework.transaction.interceptor.TransactionInterceptor;
 public final class Databases {
     /** H2's settings as in the service's own configuration. */
     private static final String H2_SETTINGS =
-            ";MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;DEFAULT_NULL_ORDERING=HIGH;DB_CLOSE_DELAY=-1";
+            ";MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;DEFAULT_NULL_ORDERING=HIGH;LOCK_TIMEOUT=10000;DB_CLOSE_DELAY=-1";
 
     private Databases() {}
 
@@ -58,8 +59,8 @@ public final class Databases {
         R target = repository.apply(JdbcClient.create(source));
         ProxyFactory factory = new ProxyFactory(target);
         factory.setProxyTargetClass(true);
-        factory.addAdvice(new TransactionInterceptor(
-                new JdbcTransactionManager(source), new AnnotationTransactionAttributeSource()));
+        TransactionManager transactions = new JdbcTransactionManager(source);
+        factory.addAdvice(new TransactionInterceptor(transactions, new AnnotationTransactionAttributeSource()));
         @SuppressWarnings("unchecked") // the proxy is a subclass of the target's class
         R proxy = (R) factory.getProxy(target.getClass().getClassLoader());
         return proxy;

@@ -1,4 +1,4 @@
-/** What tests of several packages share: databases, contracts, a clock, a browser, outside programs. */
+/** What tests of several packages share: databases, contracts, a clock, a server, a browser, outside programs. */
 @NullMarked
 package org.vanewright.testing;
 

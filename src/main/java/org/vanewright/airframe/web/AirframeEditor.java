@@ -105,12 +105,13 @@ class AirframeEditor {
         form.refuse(AirframeRules.check(typed));
         model.addAttribute("form", form);
         model.addAttribute("surfaces", AirframePreview.surfaces(typed, new Units(form.units())));
-        return "airframe/preview";
+        return "airframe/preview :: preview";
     }
 
     private static Form posted(HttpServletRequest request, String action) {
         Form form = Form.posted(request.getParameterMap());
         UploadedSections.take(request, form);
+        AirframeFormLists.limit(form);
         AirframeFormLists.apply(form, action);
         return form;
     }

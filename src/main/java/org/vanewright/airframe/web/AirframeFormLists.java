@@ -17,6 +17,15 @@ final class AirframeFormLists {
 
     private AirframeFormLists() {}
 
+    /** Cuts lists to the length the rules allow. */
+    static void limit(Form form) {
+        form.limit("surfaces", AirframeRules.MAX_SURFACES);
+        for (int i = 0; i < form.size("surfaces"); i++) {
+            form.limit("surfaces[" + i + "].panels", AirframeRules.MAX_PANELS);
+            form.limit("surfaces[" + i + "].keepOuts", AirframeRules.MAX_KEEP_OUTS);
+        }
+    }
+
     /** Does what the button says; anything else is left alone. */
     static void apply(Form form, String action) {
         Matcher add = ADD.matcher(action);

@@ -46,7 +46,7 @@ final class AsciiText {
         String pairs = "°=%%d ±=%%p ⌀=%%c Ø=%%c ×=x ·=- •=- –=- —=- −=- ‐=- ‑=- ‘=' ’=' “=\" ”=\" …=... µ=u μ=u ²=2 ³=3"
                 + " ½=1/2 ¼=1/4 ¾=3/4 ß=ss æ=ae Æ=AE œ=oe Œ=OE ø=o ł=l Ł=L đ=d Đ=D þ=th Þ=Th ð=d →=-> ←=<- ≤=<= ≥=>="
                 + " ≈=~ ′=' ″=\" √=sqrt α=alpha β=beta δ=delta Δ=Delta λ=lambda";
-        for (String pair : pairs.split(" ")) {
+        for (String pair : pairs.split(" ", -1)) {
             map.put(pair.codePointAt(0), pair.substring(2));
         }
         // a caret starts a control code in DXF text unless a blank follows

@@ -7,6 +7,8 @@ import org.vanewright.engineering.input.InvalidInputException;
 
 /** An upright rectangle in mm; of shapes, the rectangle around their lines (pen widths not counted) and lettering. */
 public record Bounds(double minXMm, double minYMm, double maxXMm, double maxYMm) {
+    private static final double MAX_COORDINATE_MM = 1e6;
+
     public Bounds {
         if (!(minXMm <= maxXMm) || !(minYMm <= maxYMm)) {
             throw new IllegalArgumentException(
@@ -14,12 +16,20 @@ public record Bounds(double minXMm, double minYMm, double maxXMm, double maxYMm)
         }
     }
 
-    /** @throws InvalidInputException if the drawing has no shapes, or a coordinate is not finite */
+    /**
+     * Around everything on a drawing.
+     *
+     * @throws InvalidInputException if the drawing has no shapes, or a coordinate is not finite or over 1 km
+     */
     public static Bounds of(Drawing drawing) {
         return of(drawing.shapes());
     }
 
-    /** @throws InvalidInputException if there are no shapes, or a coordinate is not finite */
+    /**
+     * Around all the shapes.
+     *
+     * @throws InvalidInputException if there are no shapes, or a coordinate is not finite or over 1 km
+     */
     public static Bounds of(List<? extends Shape> shapes) {
         return shapes.stream()
                 .map(Bounds::of)
@@ -28,7 +38,11 @@ public record Bounds(double minXMm, double minYMm, double maxXMm, double maxYMm)
                         new FieldProblem("shapes", "none", "a drawing with at least one shape")));
     }
 
-    /** @throws InvalidInputException if a coordinate is not finite */
+    /**
+     * Around one shape.
+     *
+     * @throws InvalidInputException if a coordinate is not finite or over 1 km
+     */
     public static Bounds of(Shape shape) {
         if (shape instanceof Shape.Polyline line) {
             return around(line.points());
@@ -65,8 +79,10 @@ public record Bounds(double minXMm, double minYMm, double maxXMm, double maxYMm)
         double maxX = Double.NEGATIVE_INFINITY;
         double maxY = Double.NEGATIVE_INFINITY;
         for (Point2 p : points) {
-            if (!Double.isFinite(p.x()) || !Double.isFinite(p.y())) {
-                throw new InvalidInputException(new FieldProblem("shapes", p.toString(), "finite coordinates"));
+            // written so that NaN fails too
+            if (!(Math.abs(p.x()) <= MAX_COORDINATE_MM && Math.abs(p.y()) <= MAX_COORDINATE_MM)) {
+                throw new InvalidInputException(
+                        new FieldProblem("shapes", p.toString(), "coordinates within 1 km of the origin"));
             }
             minX = Math.min(minX, p.x());
             minY = Math.min(minY, p.y());

@@ -19,7 +19,11 @@ public final class DxfWriter {
 
     private DxfWriter() {}
 
-    /** @throws org.vanewright.engineering.input.InvalidInputException if the drawing is empty or not finite */
+    /**
+     * The whole file, ASCII only.
+     *
+     * @throws org.vanewright.engineering.input.InvalidInputException if the drawing is empty or not finite
+     */
     public static String write(Drawing drawing) {
         return new DxfWriter().file(drawing);
     }

@@ -7,7 +7,8 @@ import org.vanewright.engineering.input.Checks;
 /**
  * One page of a PDF file; coordinates in mm from its lower left corner.
  *
- * @param widthMm, heightMm size of the sheet, at most {@link #MAX_SIDE_MM}
+ * @param widthMm of the sheet, at most {@link #MAX_SIDE_MM}
+ * @param heightMm of the sheet, at most {@link #MAX_SIDE_MM}
  * @param parts in drawing order
  */
 public record PdfPage(double widthMm, double heightMm, List<Part> parts) {

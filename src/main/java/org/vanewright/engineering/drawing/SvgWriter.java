@@ -145,6 +145,9 @@ public final class SvgWriter {
             to.append(attribute("class", "layer-" + name(text.layer()) + " lettering"));
         } else {
             to.append(" fill=\"#000\" stroke=\"none\" font-family=\"Liberation Sans, Arial, Helvetica, sans-serif\"");
+            // keeps the room the drawing planned for it where another typeface stands in
+            to.append(attribute("textLength", number(Lettering.widthMm(text.text(), text.heightMm()))))
+                    .append(" lengthAdjust=\"spacingAndGlyphs\"");
         }
         to.append(attribute("font-size", number(text.heightMm() / Lettering.CAP_HEIGHT_PER_EM)));
         if (text.align() != Shape.Align.START) {

@@ -1,6 +1,8 @@
 package org.vanewright.engineering.placement;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.vanewright.engineering.wing.KeepOut;
@@ -44,7 +46,7 @@ final class RowPlacer {
             }
         }
         placed.forEach(p -> blockAround(blocked, p.centreMm()));
-        displaced.forEach(centre -> resolve(centre, blocked, placed));
+        resolveAll(displaced, blocked, placed);
         placed.sort((a, b) -> Double.compare(a.centreMm(), b.centreMm()));
         return placed;
     }
@@ -80,6 +82,22 @@ final class RowPlacer {
     private void blockAround(BlockedSpans blocked, double centreMm) {
         double width = 2 * unit.halfSpanMm();
         blocked.block(centreMm - width, centreMm + width, "taken by a neighbour");
+    }
+
+    /** Those with the shortest way first, so that one unit does not take the only place of its neighbour. */
+    private void resolveAll(List<Double> displaced, BlockedSpans blocked, List<Placed> placed) {
+        List<Double> waiting = new ArrayList<>(displaced);
+        while (!waiting.isEmpty()) {
+            Double next = Collections.min(waiting, Comparator.comparingDouble(c -> wayMm(c, blocked)));
+            waiting.remove(next);
+            resolve(next, blocked, placed);
+        }
+        notes.sort(Comparator.comparingDouble(PlacementNote::requestedMm));
+    }
+
+    private double wayMm(double centre, BlockedSpans blocked) {
+        Double place = blocked.nearestFree(centre, row.fromMm(), row.toMm());
+        return place == null ? Double.MAX_VALUE : Math.abs(place - centre);
     }
 
     private void resolve(double centre, BlockedSpans blocked, List<Placed> placed) {

@@ -27,12 +27,12 @@ final class ArcLengthTable {
         }
     }
 
-    private final SideCurve curve;
+    private final SkinCurve curve;
     private double[] nodes = new double[64];
     private double[] arcs = new double[64];
     private int size;
 
-    ArcLengthTable(SideCurve curve) {
+    ArcLengthTable(SkinCurve curve) {
         this.curve = curve;
         double[] breaks = curve.breaks();
         append(breaks[0], 0);
@@ -79,9 +79,9 @@ final class ArcLengthTable {
         return solver().solve(MAX_EVALUATIONS, u -> integral(low, u) - wanted, low, high, Math.min(start, high));
     }
 
-    /** The root finder every query uses: to rounding, within a known bracket. */
+    /** The root finder every query uses: to 1e-14, within a known bracket. */
     static BracketingNthOrderBrentSolver solver() {
-        return new BracketingNthOrderBrentSolver(1e-15, 1e-15, 1e-16, 5);
+        return new BracketingNthOrderBrentSolver(1e-14, 1e-14, 1e-15, 5);
     }
 
     private void addPanels(double low, double high, double whole, int depth) {
@@ -106,6 +106,11 @@ final class ArcLengthTable {
     }
 
     private double integral(double from, double to) {
+        return integral(curve, from, to);
+    }
+
+    /** Arc length between two parameter values close together, by one application of the rule. */
+    static double integral(SkinCurve curve, double from, double to) {
         double middle = 0.5 * (from + to);
         double half = 0.5 * (to - from);
         double sum = 0;

@@ -11,7 +11,7 @@ final class GivenCoordinates {
     private static final String FIELD = "coordinates";
     private static final double LARGEST = 1e4;
     private static final double SHORTEST_CHORD = 1e-3;
-    private static final double STRAIGHT_WITHIN = 1e-12;
+    private static final double LEVEL_WITHIN = 1e-12;
 
     private GivenCoordinates() {}
 
@@ -20,13 +20,16 @@ final class GivenCoordinates {
         checkOutline(points);
         SplinedOutline outline = SplinedOutline.through(points);
         CurvePoint nose = outline.spline().at(outline.leadingEdgeAt());
+        SkinSide upper = outline.side(SurfaceSide.UPPER);
+        SkinSide lower = outline.side(SurfaceSide.LOWER);
         String title = spec.title();
+        List<List<Double>> kept = coordinates.stream().map(List::copyOf).toList();
         return new CurveSection(
-                spec,
+                new SectionSpec(null, null, kept, title),
                 title == null || title.isBlank() ? "coordinates" : title.strip(),
-                outline.side(SurfaceSide.UPPER),
-                outline.side(SurfaceSide.LOWER),
-                extremes(points, outline),
+                upper,
+                lower,
+                extremes(outline, upper, lower),
                 1 / Math.abs(nose.curvature()));
     }
 
@@ -94,18 +97,15 @@ final class GivenCoordinates {
     }
 
     /** Thickness and camber square to the chord, which need not lie along x. */
-    private static SectionExtremes extremes(Point2[] points, SplinedOutline outline) {
+    private static SectionExtremes extremes(SplinedOutline outline, SkinSide upper, SkinSide lower) {
         Point2 nose = outline.leadingEdge();
         Point2 chord = outline.trailingEdge().minus(nose);
         double angle = Math.atan2(chord.y(), chord.x());
-        if (Math.abs(angle) <= STRAIGHT_WITHIN) {
-            return SectionExtremes.squareToChord(outline.side(SurfaceSide.UPPER), outline.side(SurfaceSide.LOWER));
+        if (Math.abs(angle) <= LEVEL_WITHIN) {
+            return SectionExtremes.squareToChord(upper, lower);
         }
-        Point2[] level = new Point2[points.length];
-        for (int i = 0; i < points.length; i++) {
-            level[i] = points[i].minus(nose).rotated(-angle);
-        }
-        SplinedOutline turned = SplinedOutline.through(level);
-        return SectionExtremes.squareToChord(turned.side(SurfaceSide.UPPER), turned.side(SurfaceSide.LOWER));
+        return SectionExtremes.squareToChord(
+                new SkinSide(SurfaceSide.UPPER, new LevelCurve(upper.curve(), nose, -angle)),
+                new SkinSide(SurfaceSide.LOWER, new LevelCurve(lower.curve(), nose, -angle)));
     }
 }

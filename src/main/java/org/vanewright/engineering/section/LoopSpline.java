@@ -17,7 +17,7 @@ import org.vanewright.engineering.geometry.Point2;
  * on by {@value #CARRIED_ON} points on the parabola through the last three, so that the trailing edge keeps its curvature
  * although the carried-on spline ends naturally.
  */
-final class LoopSpline {
+final class LoopSpline implements SkinCurve {
     private static final int PASSES = 3;
     private static final int TERMS = 4;
     private static final int CARRIED_ON = 2;
@@ -66,7 +66,13 @@ final class LoopSpline {
                 .toArray();
     }
 
-    CurvePoint at(double s) {
+    @Override
+    public double[] breaks() {
+        return knots.clone();
+    }
+
+    @Override
+    public CurvePoint at(double s) {
         int piece = piece(s);
         double d = s - knots[piece];
         int i = TERMS * piece;
@@ -79,30 +85,19 @@ final class LoopSpline {
                 2 * yTerms[i + 2] + 6 * yTerms[i + 3] * d);
     }
 
-    double speed(double s) {
+    @Override
+    public double speed(double s) {
         int piece = piece(s);
         double d = s - knots[piece];
         return Math.hypot(slope(xTerms, TERMS * piece, d), slope(yTerms, TERMS * piece, d));
     }
 
     private double[] knotArcs() {
-        ArcLengthTable table = new ArcLengthTable(new SideCurve() {
-            @Override
-            public double[] breaks() {
-                return knots;
-            }
-
-            @Override
-            public CurvePoint at(double parameter) {
-                return LoopSpline.this.at(parameter);
-            }
-
-            @Override
-            public double speed(double parameter) {
-                return LoopSpline.this.speed(parameter);
-            }
-        });
-        return Arrays.stream(knots).map(table::arcAt).toArray();
+        double[] arcs = new double[knots.length];
+        for (int i = 1; i < arcs.length; i++) {
+            arcs[i] = arcs[i - 1] + ArcLengthTable.integral(this, knots[i - 1], knots[i]);
+        }
+        return arcs;
     }
 
     private int piece(double s) {

@@ -6,7 +6,7 @@ package org.vanewright.engineering.section;
  * <p>x = t² ∓ y_t sin θ, y = y_c ± y_t cos θ, θ the mean line's slope angle; upper sign for the upper side. Source: E. N.
  * Jacobs, K. E. Ward, R. M. Pinkerton, NACA TR-460 (1933).
  */
-record NacaCurve(MeanLine meanLine, ThicknessForm thickness, SurfaceSide side) implements SideCurve {
+record NacaCurve(MeanLine meanLine, ThicknessForm thickness, SurfaceSide side) implements SkinCurve {
     @Override
     public double[] breaks() {
         double joint = meanLine.joint();

@@ -18,9 +18,13 @@ record SectionExtremes(double thickness, double camber) {
         double rear = Math.min(upper.endX(), lower.endX());
         double base = upper.atX(front).y();
         double thickness = largest(
-                front, rear, x -> upper.atX(x).y() - lower.atX(x).y(), x -> slope(upper.atX(x)) - slope(lower.atX(x)));
-        DoubleUnaryOperator mean = x -> 0.5 * (upper.atX(x).y() + lower.atX(x).y()) - base;
-        DoubleUnaryOperator meanSlope = x -> slope(upper.atX(x)) + slope(lower.atX(x));
+                front,
+                rear,
+                x -> upper.curveAtX(x).y() - lower.curveAtX(x).y(),
+                x -> slope(upper.curveAtX(x)) - slope(lower.curveAtX(x)));
+        DoubleUnaryOperator mean =
+                x -> 0.5 * (upper.curveAtX(x).y() + lower.curveAtX(x).y()) - base;
+        DoubleUnaryOperator meanSlope = x -> slope(upper.curveAtX(x)) + slope(lower.curveAtX(x));
         double up = largest(front, rear, mean, meanSlope);
         double down = largest(front, rear, x -> -mean.applyAsDouble(x), meanSlope);
         return new SectionExtremes(thickness, Math.max(0, Math.max(up, down)));
@@ -51,7 +55,7 @@ record SectionExtremes(double thickness, double camber) {
         return from + (to - from) * 0.5 * (1 - Math.cos(Math.PI * index / STATIONS));
     }
 
-    private static double slope(SkinPoint p) {
-        return p.tangentY() / p.tangentX();
+    private static double slope(CurvePoint p) {
+        return p.dy() / p.dx();
     }
 }

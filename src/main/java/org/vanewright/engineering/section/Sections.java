@@ -5,10 +5,11 @@ import org.vanewright.engineering.input.Checks;
 import org.vanewright.engineering.input.InvalidInputException;
 
 /**
- * Makes sections from how they are written.
+ * Makes sections from how they are written. Making one takes about a millisecond, asking one a few microseconds.
  *
  * <p>NACA sections have their leading edge, the start of the mean line, at (0, 0). On a cambered one the skin of one
- * side reaches slightly ahead of it (x &lt; 0), up to a few ten-thousandths of the chord; x = 0 means the leading edge.
+ * side reaches slightly ahead of it (x &lt; 0), up to a few ten-thousandths of the chord; x = 0 means the leading edge,
+ * and where that side passes an x just behind it twice, the rearmost place is meant.
  *
  * <p>Coordinates are taken as given, neither turned nor rescaled. Their leading edge is the place of the spline through
  * them farthest from the middle of the trailing edge. Where that is not (0, 0) or the chord is not 1, positions and

@@ -7,8 +7,10 @@ import java.util.Locale;
 final class SkinSide {
     /** Rounding a caller may bring along at either end of a range, in chords. */
     private static final double SLACK = 1e-9;
+    /** An x this close to the leading edge's is the leading edge: rounding there would move the place by its root. */
+    private static final double AT_LEADING_EDGE = 1e-12;
 
-    private final SideCurve curve;
+    private final SkinCurve curve;
     private final ArcLengthTable table;
     private final SurfaceSide side;
     private final double startX;
@@ -16,7 +18,7 @@ final class SkinSide {
     /** Least x from each table node to the trailing edge: never falls, so that the rearmost crossing can be searched. */
     private final double[] leastXBehind;
 
-    SkinSide(SurfaceSide side, SideCurve curve) {
+    SkinSide(SurfaceSide side, SkinCurve curve) {
         this.side = side;
         this.curve = curve;
         this.table = new ArcLengthTable(curve);
@@ -30,7 +32,7 @@ final class SkinSide {
         endX = curve.at(table.node(n - 1)).x();
     }
 
-    SideCurve curve() {
+    SkinCurve curve() {
         return curve;
     }
 
@@ -57,10 +59,15 @@ final class SkinSide {
         return pointAt(parameter, table.arcAt(parameter));
     }
 
+    /** The curve at an x strictly between leading and trailing edge; spares the arc length. */
+    CurvePoint curveAtX(double x) {
+        return curve.at(parameterAtX(x));
+    }
+
     /** The rearmost place with this x; the leading edge itself at its own x. */
     private double parameterAtX(double x) {
         int last = table.nodeCount() - 1;
-        if (x == startX) {
+        if (x <= startX + AT_LEADING_EDGE) {
             return table.node(0);
         }
         if (x == endX) {

@@ -6,7 +6,7 @@ package org.vanewright.engineering.section;
  * @param loop the whole outline, trailing edge → upper → leading edge → lower → trailing edge
  * @param leadingEdge its parameter at the leading edge
  */
-record SplineSide(LoopSpline loop, double leadingEdge, SurfaceSide side) implements SideCurve {
+record SplineSide(LoopSpline loop, double leadingEdge, SurfaceSide side) implements SkinCurve {
     @Override
     public double[] breaks() {
         boolean upper = side == SurfaceSide.UPPER;

@@ -31,7 +31,7 @@ final class BaseShape {
 
     /** Whether the bevel leaves every edge of the outline something to run along. */
     boolean bevelFits() {
-        return outline.keepsEdges(upper, 1e-3);
+        return d.bevel() == 0 || outline.keepsEdges(upper, 1e-3);
     }
 
     /** Height of the underside; 0 at the middle of the base. */

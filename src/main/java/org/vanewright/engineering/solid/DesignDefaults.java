@@ -65,8 +65,12 @@ final class DesignDefaults {
     static double inset(Dimensions d) {
         double least = d.bevel() + 1.5 * d.fillet() + 0.5 + d.thickness() / 2 * Math.abs(Math.sin(d.toeIn()));
         double first = Math.ceil(least / INSET_STEP_MM) * INSET_STEP_MM;
+        // the outlines do not change with the inset, nor with the underside
+        Dimensions flat = d.flattened().withInset(first);
+        BaseShape base = new BaseShape(flat);
+        VaneShape vane = new VaneShape(flat);
         for (double inset = first; inset < d.baseLength() / 2; inset += INSET_STEP_MM) {
-            if (Footprints.of(d.withInset(inset)).shortage().mm() <= 0) {
+            if (new Footprints(flat.withInset(inset), base, vane).shortage().mm() <= 0) {
                 return inset;
             }
         }

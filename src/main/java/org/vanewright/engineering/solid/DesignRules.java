@@ -35,8 +35,8 @@ public final class DesignRules {
      * The design with every absent optional value filled in: planform RECTANGULAR, edges SQUARE, tip length half the
      * length, foot 30° and as wide as the vane is thick (none), outline ROUNDED_RECTANGLE, radii and bevel 0, pair angle
      * 15°, index mark present, chord tolerance 0.02 mm, inset 0 for a single vane with a square trailing edge and
-     * otherwise the smallest, in steps of 0.25 mm, that fits. The underside stays flat where no radius is given. A required value that
-     * is missing stays missing, and with it, or with one out of range, an inset that depends on it.
+     * otherwise the smallest, in steps of 0.25 mm, that fits. The underside stays flat where no radius is given. A
+     * required value that is missing stays missing, and with it, or with one out of range, what depends on it.
      */
     public static DeviceDesign withDefaults(DeviceDesign design) {
         DeviceDesign full = DesignDefaults.scalars(design);
@@ -94,7 +94,12 @@ public final class DesignRules {
         checks.range("base.lengthMm", base.lengthMm(), 2, 250, MM);
         checks.range("base.widthMm", base.widthMm(), 2, 150, MM);
         checks.range("base.thicknessMm", base.thicknessMm(), 0.4, 20, MM);
-        checks.range("base.cornerRadiusMm", base.cornerRadiusMm(), 0, 75, MM);
+        Double corner = base.cornerRadiusMm();
+        checks.require(
+                corner != null && (corner == 0 || corner >= 0.1 && corner <= 75),
+                "base.cornerRadiusMm",
+                corner,
+                "0 mm, or 0.1 mm to 75 mm");
         checks.range("base.edgeBevelMm", base.edgeBevelMm(), 0, 10, MM);
         checks.optionalRange("base.trailingEdgeInsetMm", base.trailingEdgeInsetMm(), 0, 240, MM);
         Double radius = base.undersideRadiusMm();

@@ -8,6 +8,9 @@ import org.jspecify.annotations.Nullable;
  * <p>Frame: origin at the centre of the base outline on its underside, x rearward (downstream), y to the right seen
  * from above with x pointing down the page — that is z × x — and z away from the skin.
  *
+ * <p>Absent values take the defaults of {@link DesignRules#withDefaults}; {@link DesignRules#check} says which designs
+ * make a solid. Fillets are mitred at square corners: every edge of the section moves outward, its corners stay sharp.
+ *
  * @param vane the vane, or either vane of a pair
  * @param pair present when two vanes share the base
  * @param base the plate that is bonded to the skin
@@ -25,11 +28,14 @@ public record DeviceDesign(
     public enum Planform {
         /** Constant height. */
         RECTANGULAR,
-        /** Height rises in a straight line from nothing at the leading edge to full at the trailing edge. */
+        /**
+         * Height rises in a straight line from nothing at the leading edge to full at the trailing edge. A point cannot
+         * be printed: the tip keeps a flat just long enough for both edge treatments, 0.4 mm with square edges.
+         */
         TRIANGULAR,
         /** Leading edge swept back to a tip shorter than the root, its front corner rounded. */
         SWEPT_TRAPEZIUM,
-        /** Height rises along an ogive, tangent to the tip at the trailing edge. */
+        /** Height rises along a circular arc, tangent to a tip flat as short as that of {@link #TRIANGULAR}. */
         OGIVAL
     }
 
@@ -38,14 +44,14 @@ public record DeviceDesign(
         SQUARE,
         /** Half round over the thickness. */
         ROUNDED,
-        /** Tapered over twice the thickness to a narrow flat. */
+        /** Tapered over twice the thickness to a flat a quarter of the thickness wide. */
         WEDGE
     }
 
     /** Outline of the base seen from above. */
     public enum BaseOutline {
         ROUNDED_RECTANGLE,
-        /** Straight sides, half-ellipse ends. */
+        /** Straight sides, half-ellipse ends three quarters of the width long, or half the length if that is less. */
         ELLIPSE_ENDED
     }
 
@@ -91,7 +97,8 @@ public record DeviceDesign(
      * @param cornerRadiusMm for {@link BaseOutline#ROUNDED_RECTANGLE}
      * @param edgeBevelMm 45-degree bevel round the upper edge; 0 is none
      * @param trailingEdgeInsetMm from the base's rear end to the vane's trailing edge; 0 means both end in one plane, so
-     *     that the piece stands on its trailing edge while it prints (single vanes only)
+     *     that the piece stands on its trailing edge while it prints (single vanes only); the base's rear end is then
+     *     cut square over its full width, without corner radius, ellipse or bevel
      * @param undersideRadiusMm radius of the skin the base sits on, axis across the base; absent is flat; negative
      *     where the skin is hollow
      */

@@ -2,35 +2,12 @@ package org.vanewright.engineering.solid;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.UnaryOperator;
 import org.vanewright.engineering.drawing.Drawing;
-import org.vanewright.engineering.drawing.Fill;
-import org.vanewright.engineering.drawing.Layer;
-import org.vanewright.engineering.drawing.Pen;
-import org.vanewright.engineering.drawing.Shape;
-import org.vanewright.engineering.drawing.Shape.Align;
 import org.vanewright.engineering.geometry.Point2;
 
-/** Plan outlines of a device, and its dimensioned three-view drawing in third-angle projection. */
+/** Plan outlines of a device, and its dimensioned three-view drawing. */
 public final class DeviceDrawing {
-    private static final double[] SCALES = {10, 5, 2, 1, 0.5, 0.2};
-    /** Room on an A4 sheet on its side for the three views, without dimensions between them. */
-    private static final double ROOM_WIDE_MM = 195;
-
-    private static final double ROOM_HIGH_MM = 105;
-    private static final double BETWEEN_MM = 28;
-
-    private final Dimensions d;
-    private final DeviceOutlines outlines;
-    private final List<Shape> shapes = new ArrayList<>();
-    private final DimensionLines dimensions = new DimensionLines(shapes);
-    private final double scale;
-
-    private DeviceDrawing(Dimensions d) {
-        this.d = d;
-        outlines = new DeviceOutlines(d);
-        scale = scale(d.baseLength() + d.baseWidth(), d.baseWidth() + d.height() + outlines.upperZ());
-    }
+    private DeviceDrawing() {}
 
     /**
      * The base's outline exactly as the solid's, seen from above: device frame, mm, x rearward, anticlockwise, the last
@@ -65,157 +42,6 @@ public final class DeviceDrawing {
      * @throws org.vanewright.engineering.input.InvalidInputException for a design that {@link DesignRules} refuses
      */
     public static Drawing threeView(DeviceDesign design, String name) {
-        return new DeviceDrawing(DesignRules.dimensions(design)).draw(name);
-    }
-
-    private static double scale(double wide, double high) {
-        for (double scale : SCALES) {
-            if (wide * scale <= ROOM_WIDE_MM && high * scale <= ROOM_HIGH_MM) {
-                return scale;
-            }
-        }
-        return SCALES[SCALES.length - 1];
-    }
-
-    private Drawing draw(String name) {
-        sideView();
-        topView(new Point2(0, high() + BETWEEN_MM + d.baseWidth() / 2 * scale));
-        frontView(new Point2(-d.baseLength() / 2 * scale - BETWEEN_MM - d.baseWidth() / 2 * scale, 0));
-        List<String> notes = DrawingNotes.of(d);
-        double left = -(d.baseLength() / 2 + d.baseWidth()) * scale - BETWEEN_MM;
-        double line = -BETWEEN_MM;
-        dimensions.text(name, new Point2(left, line), 5, Align.START);
-        line -= 6;
-        for (String note : notes) {
-            dimensions.text(note, new Point2(left, line), DimensionLines.TEXT_MM, Align.START);
-            line -= 4.5;
-        }
-        String ratio = scale >= 1 ? DimensionLines.figure(scale) + ":1" : "1:" + DimensionLines.figure(1 / scale);
-        dimensions.text(
-                "Scale " + ratio + "   Dimensions in mm   Third-angle projection",
-                new Point2(left, line),
-                DimensionLines.TEXT_MM,
-                Align.START);
-        return new Drawing(name, "Three-view drawing of " + name + ". " + String.join(". ", notes) + ".", shapes);
-    }
-
-    private double high() {
-        return (outlines.upperZ() + d.height()) * scale;
-    }
-
-    private void sideView() {
-        UnaryOperator<Point2> at = p -> p.times(scale);
-        outlines.vaneSilhouettes(Point2::x).forEach(v -> outline(v, at, Pen.THICK, Fill.TINT));
-        outline(outlines.baseFromTheSide(), at, Pen.THICK, Fill.TINT);
-        outlines.mark()
-                .ifPresent(m -> outline(
-                        List.of(
-                                new Point2(m.foot().get(0).x(), outlines.upperZ()),
-                                new Point2(m.foot().get(1).x(), outlines.upperZ()),
-                                new Point2(m.top().get(1).x(), outlines.upperZ() + IndexMark.HEIGHT_MM),
-                                new Point2(m.top().get(0).x(), outlines.upperZ() + IndexMark.HEIGHT_MM)),
-                        at,
-                        Pen.THIN,
-                        Fill.SOLID));
-        double rear = d.baseLength() / 2;
-        double trailing = rear - d.inset();
-        Point2 top = new Point2(trailing, outlines.upperZ() + d.height()).times(scale);
-        Point2 foot = new Point2(rear, outlines.upperZ()).times(scale);
-        dimensions.upright(foot, top, rear * scale + 9, DimensionLines.figure(d.height()));
-        double underside = d.undersideCurvature() > 0 ? 0 : outlines.upperZ() - d.baseThickness();
-        double thin = d.undersideCurvature() < 0 ? -rear : 0;
-        dimensions.upright(
-                new Point2(thin, underside).times(scale),
-                new Point2(thin, outlines.upperZ()).times(scale),
-                -rear * scale - 9,
-                DimensionLines.figure(d.baseThickness()));
-        dimensions.across(
-                new Point2(-rear, outlines.upperZ()).times(scale), foot, -12, DimensionLines.figure(d.baseLength()));
-    }
-
-    private void topView(Point2 centre) {
-        UnaryOperator<Point2> at = p -> p.times(scale).plus(centre);
-        outline(outlines.base(), at, Pen.THICK, Fill.TINT);
-        if (d.bevel() > 0) {
-            outline(outlines.upperFace(), at, Pen.THIN, Fill.NONE);
-        }
-        if (d.fillet() > 0) {
-            outlines.fillets().forEach(f -> outline(f, at, Pen.THIN, Fill.NONE));
-        }
-        outlines.roots().forEach(r -> outline(r, at, Pen.THICK, Fill.ACCENT));
-        outlines.tips().forEach(t -> outline(t, at, Pen.THIN, Fill.NONE));
-        outlines.mark().ifPresent(m -> outline(m.foot(), at, Pen.THIN, Fill.SOLID));
-        double a = d.baseLength() / 2;
-        double w = d.baseWidth() / 2;
-        Point2 front = at.apply(new Point2(-a, 0));
-        shapes.add(Shape.line(
-                Layer.MARK,
-                Pen.CENTRE,
-                front.minus(new Point2(5, 0)),
-                at.apply(new Point2(a, 0)).plus(new Point2(5, 0))));
-        forwardArrow(front.minus(new Point2(22, 0)));
-        dimensions.upright(
-                at.apply(new Point2(a, -w)),
-                at.apply(new Point2(a, w)),
-                centre.x() + a * scale + 14,
-                DimensionLines.figure(d.baseWidth()));
-        vaneLength(at, centre.y() + w * scale + 8);
-        if (d.paired()) {
-            double middle = a - d.inset() - d.length() / 2 * Math.cos(d.toeIn());
-            dimensions.upright(
-                    at.apply(new Point2(middle, -d.gap() / 2)),
-                    at.apply(new Point2(middle, d.gap() / 2)),
-                    centre.x() + a * scale + 7,
-                    DimensionLines.figure(d.gap()));
-        }
-    }
-
-    private void vaneLength(UnaryOperator<Point2> at, double lineY) {
-        double rear = d.baseLength() / 2 - d.inset();
-        double run = d.length() * Math.cos(d.toeIn());
-        double y = d.baseWidth() / 2;
-        String text = d.toeIn() == 0
-                ? DimensionLines.figure(d.length())
-                : DimensionLines.figure(run) + " (" + DimensionLines.figure(d.length()) + " along the vane)";
-        dimensions.across(at.apply(new Point2(rear - run, y)), at.apply(new Point2(rear, y)), lineY, text);
-        if (!d.flush()) {
-            dimensions.across(
-                    at.apply(new Point2(rear, y)),
-                    at.apply(new Point2(d.baseLength() / 2, y)),
-                    lineY,
-                    DimensionLines.figure(d.inset()));
-        }
-    }
-
-    private void forwardArrow(Point2 tip) {
-        dimensions.arrow(tip, new Point2(1, 0));
-        shapes.add(Shape.line(Layer.MARK, Pen.THIN, tip, tip.plus(new Point2(14, 0))));
-        dimensions.text("forward", tip.plus(new Point2(7, 1.2)), DimensionLines.TEXT_MM, Align.MIDDLE);
-    }
-
-    /** Seen from the front, the device's y runs to the left. */
-    private void frontView(Point2 foot) {
-        UnaryOperator<Point2> at = p -> new Point2(-p.x() * scale, p.y() * scale).plus(foot);
-        List<List<Point2>> vanes = outlines.vaneSilhouettes(Point2::y);
-        vanes.forEach(v -> outline(v, at, Pen.THICK, Fill.TINT));
-        outline(outlines.baseFromTheEnd(), at, Pen.THICK, Fill.TINT);
-        double top = outlines.upperZ() + d.height();
-        shapes.add(Shape.line(
-                Layer.MARK,
-                Pen.CENTRE,
-                foot.minus(new Point2(0, 5)),
-                at.apply(new Point2(0, top)).plus(new Point2(0, 5))));
-        if (!d.paired()) {
-            double half = Math.max(d.thickness(), d.footWidth()) / 2;
-            dimensions.across(
-                    at.apply(new Point2(half, top)),
-                    at.apply(new Point2(-half, top)),
-                    high() + 7,
-                    DimensionLines.figure(2 * half));
-        }
-    }
-
-    private void outline(List<Point2> points, UnaryOperator<Point2> at, Pen pen, Fill fill) {
-        shapes.add(Shape.outline(Layer.MARK, pen, fill, points.stream().map(at).toList()));
+        return new ThreeView(DesignRules.dimensions(design)).draw(name);
     }
 }

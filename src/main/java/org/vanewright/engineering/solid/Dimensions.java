@@ -87,15 +87,20 @@ record Dimensions(
 
     /** The same design with another fillet. */
     Dimensions withFillet(double radius) {
-        return copy(radius, inset, indexMark);
+        return copy(radius, inset, undersideCurvature);
     }
 
     /** The same design with another inset. */
     Dimensions withInset(double newInset) {
-        return copy(fillet, newInset, indexMark);
+        return copy(fillet, newInset, undersideCurvature);
     }
 
-    private Dimensions copy(double newFillet, double newInset, boolean mark) {
+    /** The same design with a flat underside. */
+    Dimensions flattened() {
+        return copy(fillet, inset, 0);
+    }
+
+    private Dimensions copy(double newFillet, double newInset, double newCurvature) {
         return new Dimensions(
                 planform,
                 height,
@@ -118,8 +123,8 @@ record Dimensions(
                 cornerRadius,
                 bevel,
                 newInset,
-                undersideCurvature,
-                mark,
+                newCurvature,
+                indexMark,
                 tolerance);
     }
 

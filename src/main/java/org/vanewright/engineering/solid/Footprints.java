@@ -23,7 +23,7 @@ final class Footprints {
     private final List<Point2> upper;
     private final int openEdge;
 
-    /** The worst place where the footprints come too near to the edge of the upper face: how much, and across which edge. */
+    /** Where the footprints come nearest to an edge of the upper face: by how much too near, and across which edge. */
     record Shortage(double mm, Point2 outward) {}
 
     Footprints(Dimensions d, BaseShape base, VaneShape vane) {

@@ -5,8 +5,8 @@ import java.util.Optional;
 import org.vanewright.engineering.geometry.Point2;
 
 /**
- * A raised triangle on the base that points forward. Its place is the foremost on the base's centre line with enough
- * room, its size the largest that fits.
+ * A raised triangle on the base's centre line that points forward: the largest that fits ahead of the vane's middle, as
+ * far forward as it goes; behind the middle only where there is no room ahead.
  *
  * @param foot where its sides meet the base, anticlockwise
  * @param top its upper edge, corner for corner
@@ -19,7 +19,7 @@ record IndexMark(List<Point2> foot, List<Point2> top) {
     static final double CLEARANCE_MM = 0.3;
 
     private static final double SIZE_STEP_MM = 0.3;
-    private static final double PLACE_STEP_MM = 0.1;
+    private static final double PLACE_STEP_MM = 0.25;
     /** Width over length. */
     private static final double SLENDERNESS = 0.8;
     /** Each side leans in by this much of the length. */
@@ -27,8 +27,14 @@ record IndexMark(List<Point2> foot, List<Point2> top) {
 
     /** The mark for a design, or nothing where even the smallest has no room. */
     static Optional<IndexMark> fitting(Dimensions d, Footprints footprints) {
+        double middle = d.baseLength() / 2 - d.inset() - d.length() / 2 * Math.cos(d.toeIn());
+        return largest(footprints, -d.baseLength() / 2, middle)
+                .or(() -> largest(footprints, middle, d.baseLength() / 2));
+    }
+
+    private static Optional<IndexMark> largest(Footprints footprints, double fromX, double toX) {
         for (double length = LONGEST_MM; length > SHORTEST_MM - 1e-6; length -= SIZE_STEP_MM) {
-            for (double x = -d.baseLength() / 2; x < d.baseLength() / 2; x += PLACE_STEP_MM) {
+            for (double x = fromX; x + length <= toX; x += PLACE_STEP_MM) {
                 IndexMark mark = at(x, length);
                 if (footprints.isFree(mark.foot(), CLEARANCE_MM)) {
                     return Optional.of(mark);

@@ -31,7 +31,8 @@ public final class ThreeMfWriter {
     private static final String RELATIONSHIPS = """
             <?xml version="1.0" encoding="UTF-8"?>
             <Relationships xmlns="http://schemas.openxmlformats.org/package/2006/relationships">
-             <Relationship Id="rel0" Target="/3D/3dmodel.model" Type="http://schemas.microsoft.com/3dmanufacturing/2013/01/3dmodel"/>
+             <Relationship Id="rel0" Target="/3D/3dmodel.model"
+              Type="http://schemas.microsoft.com/3dmanufacturing/2013/01/3dmodel"/>
             </Relationships>
             """;
     private static final LocalDateTime FIXED_TIME = LocalDateTime.of(1980, 1, 1, 0, 0);

@@ -60,7 +60,8 @@ final class PieceBuilder {
 
     /** Such as {@code LEFT WING · UPPER SIDE}. */
     String place(Wing onWing, RowPlan plan) {
-        return onWing.name() + " " + label.surfaceName().toUpperCase(Locale.ROOT) + " · "
+        return (label.mirrored() ? onWing.name() + " " : "")
+                + label.surfaceName().toUpperCase(Locale.ROOT) + " · "
                 + (plan.side() == SurfaceSide.UPPER ? "UPPER SIDE" : "LOWER SIDE");
     }
 

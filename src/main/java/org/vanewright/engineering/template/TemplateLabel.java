@@ -9,8 +9,9 @@ import java.util.Locale;
  * @param revision of the layout
  * @param sha256 of the layout's canonical JSON
  * @param surfaceName such as "Wing"
+ * @param mirrored whether the surface has a left and a right half; a fin has not
  */
-public record TemplateLabel(String layoutName, int revision, String sha256, String surfaceName) {
+public record TemplateLabel(String layoutName, int revision, String sha256, String surfaceName, boolean mirrored) {
     /** First twelve digits of the hash. */
     public String shortHash() {
         return sha256.substring(0, Math.min(12, sha256.length()));

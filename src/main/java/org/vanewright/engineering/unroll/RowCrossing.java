@@ -31,7 +31,7 @@ final class RowCrossing {
             t[i] = (double) i / (STATIONS - 1);
             u[i] = line.measure() == RowLine.Measure.ARC_MM
                     ? arc.parameter(t[i], line.at(t[i]))
-                    : rulings.parameter(line.at(t[i]));
+                    : Math.max(rulings.parameter(line.at(t[i])), 0);
         }
         boolean rearward = u[STATIONS - 1] > u[0];
         if (!rearward) {

@@ -17,7 +17,8 @@ final class RuledSkin implements FlatSkin {
 
     private static final int SQUARE = 1;
     private static final int TURNING = 2;
-    private static final int COUNT = 3;
+    private static final int STRAIN = 3;
+    private static final int COUNT = 4;
 
     private static final double CURVATURE_STEP = 1e-4;
 
@@ -61,7 +62,12 @@ final class RuledSkin implements FlatSkin {
         return SampledCurve.of(
                 u -> {
                     FlatStrip strip = strip(u);
-                    return new double[] {strip.ends().straight(0), strip.innerSquare(), strip.turning()};
+                    return new double[] {
+                        strip.ends().straight(0),
+                        strip.innerSquare(),
+                        strip.turning(),
+                        strip.strain(0).value()
+                    };
                 },
                 edges,
                 scales(chord));
@@ -71,6 +77,8 @@ final class RuledSkin implements FlatSkin {
         double[] scale = new double[COUNT];
         Arrays.fill(scale, chord);
         scale[TURNING] = 1;
+        // only looked at, never integrated
+        scale[STRAIN] = Double.POSITIVE_INFINITY;
         return scale;
     }
 
@@ -92,7 +100,7 @@ final class RuledSkin implements FlatSkin {
         for (int k = 0; k < grid.intervals(); k++) {
             for (int i = 0; i < GaussRule.SIZE; i++) {
                 double u = grid.parameter(k, i);
-                if (u > from && u < to) {
+                if (u > from && u < to && grid.sample(k, STRAIN, i) > worst.value()) {
                     worst = worse(worst, strip(u).strain(Rulings.chordFraction(u)));
                 }
             }

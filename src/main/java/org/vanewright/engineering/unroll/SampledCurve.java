@@ -15,8 +15,8 @@ final class SampledCurve {
         double[] at(double u);
     }
 
-    private static final double TOLERANCE = 2e-12;
-    private static final int DEEPEST = 12;
+    private static final double TOLERANCE = 1e-11;
+    private static final int DEEPEST = 10;
 
     private final double[] breaks;
     /** [interval][quantity][sample]. */

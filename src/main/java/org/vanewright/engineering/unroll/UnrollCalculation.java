@@ -34,7 +34,7 @@ public final class UnrollCalculation {
             + " narrow strips: rulings and both end sections keep their lengths; the strain is what is left square to"
             + " the rulings.";
     private static final List<String> SOURCES = List.of(
-            "D. J. Struik, Lectures on Classical Differential Geometry, 2nd ed., 1961, sections 2-3 and 2-4"
+            "D. J. Struik, Lectures on Classical Differential Geometry, 2nd ed., 1961, section 2-4"
                     + " (developable surfaces)",
             "M. Abramowitz, I. A. Stegun (eds.), Handbook of Mathematical Functions, 1964, 25.4.30"
                     + " (Gauss-Legendre quadrature)");

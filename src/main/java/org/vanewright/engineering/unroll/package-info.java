@@ -6,7 +6,7 @@
  * in planes of constant y (dihedral does not change a panel's own shape). For the frame of the flat sheet see
  * {@link org.vanewright.engineering.unroll.FlatSkin}.
  *
- * <p>Sources: D. J. Struik, Lectures on Classical Differential Geometry, 2nd ed. 1961, sections 2-3 and 2-4 (a ruled
+ * <p>Sources: D. J. Struik, Lectures on Classical Differential Geometry, 2nd ed. 1961, section 2-4 (a ruled
  * surface is developable exactly where the tangents along each ruling are parallel; cylinders and cones roll out
  * isometrically); M. P. do Carmo, Differential Geometry of Curves and Surfaces, 1976, sections 3-5 and 4-2. From
  * memory.

@@ -87,8 +87,9 @@ public final class SectionDrawing {
         for (int i = 0; i <= 10; i++) {
             double x = i * CHORD_MM / 10;
             shapes.add(Shape.line(MARK, Pen.THIN, new Point2(x, y), new Point2(x, y - (i % 5 == 0 ? 2 : 1.2))));
-            if (i % 2 == 0 || i == 5) {
-                shapes.add(new Shape.Text(TEXT, i * 10 + " %", new Point2(x, y - 5.2), TEXT_MM, 0, Align.MIDDLE));
+            if (i % 2 == 0) {
+                Align align = i == 0 ? Align.START : i == 10 ? Align.END : Align.MIDDLE;
+                shapes.add(new Shape.Text(TEXT, i * 10 + " %", new Point2(x, y - 5.2), TEXT_MM, 0, align));
             }
         }
     }

@@ -50,7 +50,7 @@ final class FieldLists {
     }
 
     /** Index of the entry a path belongs to; −1 outside the list. */
-    private static int index(String path, String listPath) {
+    static int index(String path, String listPath) {
         if (!path.startsWith(listPath + "[")) {
             return -1;
         }

@@ -141,6 +141,16 @@ public final class Form {
         return FieldLists.size(values, listPath);
     }
 
+    /** Leaves out what lies beyond the most entries a list may have, and says so; longer lists come from no page. */
+    public Form limit(String listPath, int most) {
+        int size = size(listPath);
+        if (size > most) {
+            values.keySet().removeIf(path -> FieldLists.index(path, listPath) >= most);
+            refuse(new FieldProblem(listPath, String.valueOf(size), "at most " + most + " entries"));
+        }
+        return this;
+    }
+
     /** Takes an entry out of a list; those behind it move up. */
     public Form remove(String listPath, int index) {
         FieldLists.remove(values, listPath, index);

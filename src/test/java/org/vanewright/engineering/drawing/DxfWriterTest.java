@@ -50,7 +50,8 @@ class DxfWriterTest {
     @Test
     void letteringIsAscii() {
         String dxf = DxfWriter.write(Samples.everything());
-        assertThat(dxf.chars().allMatch(c -> c == '\n' || c >= ' ' && c < 127)).isTrue();
+        assertThat(dxf.chars().allMatch(c -> c == '\n' || (c >= ' ' && c < 127)))
+                .isTrue();
         assertThat(dxf).contains("Angle 15%%d %%p 0.5%%d, m2, 50 % % %d, naive AEro - \"fillet\" \\U+6F22 bell");
         assertThat(dxf).contains("Units: millimetres");
     }

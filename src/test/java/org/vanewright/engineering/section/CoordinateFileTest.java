@@ -189,6 +189,13 @@ class CoordinateFileTest {
     }
 
     @Test
+    void elevenPointsAreEnough() {
+        Section coarse = Sections.of(CoordinateFile.parse(lines(SplinedSectionTest.sampled("0012", 5), 1, " ")));
+        assertThat(coarse.arcLength(SurfaceSide.UPPER)).isCloseTo(EXPECTED.arcLength(SurfaceSide.UPPER), within(0.02));
+        assertThat(coarse.maximumThickness()).isCloseTo(0.12, within(2e-3));
+    }
+
+    @Test
     void halfASectionIsNoOutline() {
         assertThat(refused(lines(UPPER, 1, " ")).problems().get(0).allowed()).startsWith("line 41: ");
         assertThat(refused(lines(reversed(UPPER), 1, " ")).problems().get(0).allowed())

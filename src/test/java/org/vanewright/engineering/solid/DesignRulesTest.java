@@ -69,6 +69,7 @@ class DesignRulesTest {
                     d.corner = 0.6;
                 }),
                 arguments("corner over width", "base.cornerRadiusMm", "8 mm", d -> d.corner = 8.5),
+                arguments("corner too small to print", "base.cornerRadiusMm", "0.1 mm", d -> d.corner = 0.01),
                 arguments("skin too tightly curved", "base.undersideRadiusMm", "30 mm", d -> d.underside = 29.0),
                 arguments("hollow too tight", "base.undersideRadiusMm", "30 mm", d -> d.underside = -16.0),
                 arguments("no curve at all", "base.undersideRadiusMm", "absent for flat", d -> d.underside = 0.0),

@@ -53,8 +53,9 @@ class DeviceDrawingTest {
             }
             assertThat(points)
                     .allSatisfy(p -> assertThat(p.x() + p.y()).as("%s", design).isFinite());
-            assertThat(extent(points, true)).as("%s", design).isLessThan(297);
-            assertThat(extent(points, false)).as("%s", design).isLessThan(210);
+            // the frame, 10 mm inside an A4 sheet (ISO 216: 210 × 297 mm), holds everything
+            assertThat(extent(points, true)).as("%s", design).isCloseTo(277, within(1e-9));
+            assertThat(extent(points, false)).as("%s", design).isCloseTo(190, within(1e-9));
             Dimensions d = DesignRules.dimensions(design);
             assertThat(texts(drawing))
                     .contains(

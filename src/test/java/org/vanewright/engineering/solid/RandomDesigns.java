@@ -66,6 +66,39 @@ final class RandomDesigns {
         return b.build();
     }
 
+    /** Anything within the bounds of the single values, likely or not; most are refused. */
+    DeviceDesign extreme() {
+        DesignBuilder b = new DesignBuilder();
+        b.planform = one(Planform.values());
+        b.height = wide(0.5, 60);
+        b.length = wide(2, 200);
+        b.thickness = wide(0.4, 10);
+        b.tipLength = random.nextBoolean() ? null : Double.valueOf(wide(0.4, 200));
+        b.leading = one(EdgeTreatment.values());
+        b.trailing = one(EdgeTreatment.values());
+        b.tipRadius = random.nextBoolean() ? null : Double.valueOf(wide(0.001, 60));
+        b.fillet = random.nextBoolean() ? null : Double.valueOf(wide(0.001, 20));
+        b.baseLength = wide(2, 250);
+        b.baseWidth = wide(2, 150);
+        b.baseThickness = wide(0.4, 20);
+        b.outline = one(BaseOutline.values());
+        b.corner = random.nextBoolean() ? null : Double.valueOf(wide(0.1, 75));
+        b.bevel = random.nextBoolean() ? null : Double.valueOf(wide(0.001, 10));
+        b.underside = random.nextBoolean() ? null : Double.valueOf(wide(2, 1e6) * (random.nextBoolean() ? 1 : -1));
+        b.inset = random.nextBoolean() ? null : Double.valueOf(wide(0.001, 240));
+        b.footWidth = random.nextBoolean() ? null : Double.valueOf(wide(0.4, 40));
+        b.footAngle = between(15, 60);
+        b.mark = random.nextBoolean();
+        b.tolerance = wide(0.002, 0.5);
+        b.pair = random.nextInt(3) > 0 ? null : new Pair(between(-45, 45), wide(0.5, 148));
+        return b.build();
+    }
+
+    /** Evenly spread over the orders of magnitude. */
+    private double wide(double low, double high) {
+        return low * Math.pow(high / low, random.nextDouble());
+    }
+
     private double between(double low, double high) {
         return low + (high - low) * random.nextDouble();
     }

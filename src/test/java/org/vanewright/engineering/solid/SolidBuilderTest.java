@@ -4,10 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.vanewright.engineering.input.FieldProblem;
 
 /** Every solid closes, whatever the options; the criteria are those of any closed orientable surface (Euler). */
 class SolidBuilderTest {
     private static final int DESIGNS = 200;
+    private static final int EXTREMES = 4000;
 
     @Test
     void everyRandomDesignGivesOneClosedOrientedShell() {
@@ -17,6 +19,25 @@ class SolidBuilderTest {
             assertThat(check.isSound()).as("%s: %s", design, check).isTrue();
             assertThat(check.shellEulerCharacteristics()).as("%s", design).containsExactly(2);
         }
+    }
+
+    @Test
+    void extremeDesignsAreRefusedOrSound() {
+        RandomDesigns random = new RandomDesigns(4);
+        int sound = 0;
+        for (int i = 0; i < EXTREMES; i++) {
+            DeviceDesign design = random.extreme();
+            List<FieldProblem> problems = DesignRules.check(design);
+            if (problems.isEmpty()) {
+                MeshCheck check = MeshCheck.of(SolidBuilder.build(design));
+                assertThat(check.isSound()).as("%s: %s", design, check).isTrue();
+                sound++;
+            } else {
+                assertThat(problems)
+                        .allMatch(p -> !p.field().isEmpty() && !p.allowed().isEmpty());
+            }
+        }
+        assertThat(sound).as("designs that were built").isGreaterThan(20);
     }
 
     @Test

@@ -27,7 +27,8 @@ import org.vanewright.engineering.wing.WingPanel;
 import org.vanewright.engineering.wing.WingShape;
 
 class PlacementTemplateTest {
-    private static final TemplateLabel LABEL = new TemplateLabel("Test layout", 3, "0123456789abcdef0123", "Wing");
+    private static final TemplateLabel LABEL =
+            new TemplateLabel("Test layout", 3, "0123456789abcdef0123", "Wing", true);
 
     private static TemplateRow leadingEdge(RowPlan row) {
         return new TemplateRow(row, "Test vane", Register.LEADING_EDGE, 0);

@@ -32,7 +32,7 @@ class DevelopableSkinTest {
     @Test
     void obliqueCylinderOverACircleIsAnEllipticIntegral() {
         // Length square to the generators: r ∫ √(1 − sin²Λ sin²α) dα = r E(α | sin²Λ); Abramowitz & Stegun 1964,
-        // 17.2.9.
+        // chapter 17 (from memory).
         double offset = 900;
         FlatSkin skin =
                 Unroller.unroll(PanelSpace.panel(SPAN, 1000, 1000, offset, ShapedSections.circle()), SurfaceSide.UPPER);

@@ -1,0 +1,145 @@
+package org.vanewright.layout.web;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import org.vanewright.airframe.SurfaceDrawings;
+import org.vanewright.engineering.drawing.Drawing;
+import org.vanewright.engineering.drawing.SvgWriter;
+import org.vanewright.engineering.placement.Wing;
+import org.vanewright.engineering.template.PitchDrawing;
+import org.vanewright.engineering.template.PlanWithDevices;
+import org.vanewright.engineering.template.TemplatePiece;
+import org.vanewright.engineering.template.TemplateRow;
+import org.vanewright.layout.LayoutDocument;
+import org.vanewright.layout.LayoutPlan;
+import org.vanewright.layout.LayoutTemplates;
+import org.vanewright.layout.RowDocument;
+import org.vanewright.layout.StationRow;
+import org.vanewright.platform.page.Units;
+import org.vanewright.record.Revision;
+
+/** Draws a layout that has been worked out. */
+final class LayoutDrawings {
+    /** A base this much flatter than its bond line is thick needs no hollow underside. */
+    private static final double FLAT_RADIUS_MM = 10_000;
+
+    private LayoutDrawings() {}
+
+    static LayoutView view(Revision<LayoutDocument> layout, LayoutPlan plan, Units units) {
+        List<StationRow> stations = StationRow.of(layout.content(), plan);
+        List<LayoutView.RowView> rows = new ArrayList<>();
+        List<LayoutView.GivenWay> givenWay = new ArrayList<>();
+        for (LayoutPlan.SurfacePlan surface : plan.surfaces()) {
+            for (TemplateRow row : surface.rows()) {
+                rows.add(row(layout, plan, surface, row, stations));
+            }
+            surface.placement()
+                    .notes()
+                    .forEach(n -> givenWay.add(new LayoutView.GivenWay(
+                            Objects.requireNonNullElse(
+                                    layout.content().rows().get(n.row()).name(), ""),
+                            n)));
+        }
+        rows.sort(Comparator.comparingInt(LayoutView.RowView::number));
+        boolean strips = !LayoutTemplates.pieces(plan, layout, Wing.LEFT, LayoutTemplates.Pattern.STRIP)
+                        .isEmpty()
+                || !LayoutTemplates.pieces(plan, layout, Wing.RIGHT, LayoutTemplates.Pattern.STRIP)
+                        .isEmpty();
+        return new LayoutView(surfaces(plan, units), rows, stations, givenWay, strips);
+    }
+
+    static List<LayoutView.SurfaceView> surfaces(LayoutPlan plan, Units units) {
+        List<LayoutView.SurfaceView> views = new ArrayList<>();
+        for (LayoutPlan.SurfacePlan surface : plan.surfaces()) {
+            Drawing drawing =
+                    SurfaceDrawings.plan(SurfaceDrawings.named(plan.airframe().content(), surface.name()), units);
+            views.add(new LayoutView.SurfaceView(
+                    surface.name(), inline(withDevices(drawing, surface), "drawing plan", "plan-" + views.size())));
+        }
+        return views;
+    }
+
+    /** The first surface without lettering, for a list. */
+    static String thumbnail(LayoutPlan plan, String id, Units units) {
+        LayoutPlan.SurfacePlan surface = plan.surfaces().get(0);
+        Drawing drawing = SurfaceDrawings.thumbnail(
+                plan.airframe().content().name() + " with its devices",
+                SurfaceDrawings.named(plan.airframe().content(), surface.name()),
+                units);
+        return inline(withDevices(drawing, surface), "drawing thumbnail", id);
+    }
+
+    /** Close-ups by row, in the layout's order. */
+    static List<String> closeUps(LayoutPlan plan) {
+        List<String> closeUps = new ArrayList<>();
+        for (LayoutPlan.SurfacePlan surface : plan.surfaces()) {
+            for (TemplateRow row : surface.rows()) {
+                closeUps.add(closeUp(surface, row));
+            }
+        }
+        return closeUps;
+    }
+
+    private static Drawing withDevices(Drawing drawing, LayoutPlan.SurfacePlan surface) {
+        return PlanWithDevices.add(
+                drawing, surface.shape().panels(), surface.mirrored(), surface.rows(), surface.placement());
+    }
+
+    private static LayoutView.RowView row(
+            Revision<LayoutDocument> layout,
+            LayoutPlan plan,
+            LayoutPlan.SurfacePlan surface,
+            TemplateRow row,
+            List<StationRow> stations) {
+        int number = row.plan().index() + 1;
+        RowDocument document = layout.content().rows().get(row.plan().index());
+        List<StationRow> own = stations.stream().filter(s -> s.row() == number).toList();
+        Wing shown = own.get(0).wing();
+        List<StationRow> oneWing = own.stream().filter(s -> s.wing() == shown).toList();
+        List<TemplatePiece> pieces = LayoutTemplates.pieces(plan, layout, shown, LayoutTemplates.Pattern.FULL).stream()
+                .filter(p -> p.row() == row.plan().index())
+                .toList();
+        return new LayoutView.RowView(
+                number,
+                document,
+                plan.devices().get(row.plan().index()),
+                closeUp(surface, row),
+                new int[] {count(own, Wing.LEFT), count(own, Wing.RIGHT)},
+                oneWing.get(0),
+                oneWing.get(oneWing.size() - 1),
+                fitRadius(oneWing.get(oneWing.size() / 2)),
+                pieces);
+    }
+
+    private static int count(List<StationRow> stations, Wing wing) {
+        return (int) stations.stream().filter(s -> s.wing() == wing).count();
+    }
+
+    /**
+     * Radius of the skin along a device turned against the chord. Euler's theorem with no curvature along the span:
+     * curvature along the device is that along the chord times the squared cosine of the angle.
+     */
+    private static @Nullable Double fitRadius(StationRow station) {
+        Double chordwise = station.skinRadiusMm();
+        if (chordwise == null) {
+            return null;
+        }
+        double cosine = Math.cos(Math.toRadians(station.angleDeg()));
+        double along = chordwise / (cosine * cosine);
+        return Math.abs(along) > FLAT_RADIUS_MM ? null : (Double) (double) Math.round(along);
+    }
+
+    private static String closeUp(LayoutPlan.SurfacePlan surface, TemplateRow row) {
+        return inline(
+                PitchDrawing.of(surface.shape(), surface.placement(), row),
+                "drawing close-up",
+                "row-" + row.plan().index());
+    }
+
+    private static String inline(Drawing drawing, String css, String id) {
+        return SvgWriter.inline(drawing, css, id);
+    }
+}

@@ -1,0 +1,140 @@
+package org.vanewright.layout.web;
+
+import java.nio.charset.StandardCharsets;
+import java.util.Locale;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+import org.springframework.http.MediaType;
+import org.springframework.http.ResponseEntity;
+import org.springframework.stereotype.Controller;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.context.request.WebRequest;
+import org.vanewright.layout.LayoutDocument;
+import org.vanewright.layout.LayoutPlanner;
+import org.vanewright.layout.LayoutService;
+import org.vanewright.layout.StationCsv;
+import org.vanewright.layout.StationRow;
+import org.vanewright.platform.Downloads;
+import org.vanewright.platform.GeneratedFile;
+import org.vanewright.record.Revision;
+import org.vanewright.record.RevisionRef;
+
+/** The files of a layout, made on demand from one revision. */
+@Controller
+class LayoutFiles {
+    private static final String AT = "/layouts/" + LayoutPages.SLUG;
+    private static final MediaType SVG = MediaType.parseMediaType("image/svg+xml;charset=UTF-8");
+    private static final MediaType DXF = MediaType.parseMediaType("image/vnd.dxf");
+    private static final MediaType CSV = MediaType.parseMediaType("text/csv;charset=UTF-8");
+
+    private final LayoutService layouts;
+    private final LayoutPlanner planner;
+    private final TemplateFiles templates;
+    private final Downloads downloads;
+
+    LayoutFiles(LayoutService layouts, LayoutPlanner planner, TemplateFiles templates, Downloads downloads) {
+        this.layouts = layouts;
+        this.planner = planner;
+        this.templates = templates;
+        this.downloads = downloads;
+    }
+
+    @GetMapping(AT + "/template.pdf")
+    ResponseEntity<byte[]> pdf(
+            @PathVariable("slug") String slug,
+            @RequestParam(name = "revision", required = false) @Nullable Integer revision,
+            @RequestParam(name = "side", required = false) @Nullable String side,
+            @RequestParam(name = "pattern", required = false) @Nullable String pattern,
+            @RequestParam(name = "row", required = false) @Nullable String row,
+            @RequestParam(name = "paper", required = false) @Nullable String paper,
+            @RequestParam(name = "rollWidthMm", required = false) @Nullable String rollWidthMm,
+            WebRequest request) {
+        TemplateRequest asked = TemplateRequest.of(side, pattern, row, paper, rollWidthMm);
+        Revision<LayoutDocument> layout = revision(slug, revision);
+        String name = "template-" + asked.wing() + "-" + asked.paper();
+        return send(
+                request,
+                layout,
+                revision,
+                name + ".pdf",
+                MediaType.APPLICATION_PDF,
+                asked.key(),
+                () -> templates.pdf(layout, asked));
+    }
+
+    @GetMapping(AT + "/template.svg")
+    ResponseEntity<byte[]> svg(
+            @PathVariable("slug") String slug,
+            @RequestParam(name = "revision", required = false) @Nullable Integer revision,
+            @RequestParam(name = "side", required = false) @Nullable String side,
+            @RequestParam(name = "pattern", required = false) @Nullable String pattern,
+            @RequestParam(name = "row", required = false) @Nullable String row,
+            WebRequest request) {
+        TemplateRequest asked = TemplateRequest.of(side, pattern, row, null, null);
+        Revision<LayoutDocument> layout = revision(slug, revision);
+        return send(
+                request,
+                layout,
+                revision,
+                "template-" + asked.wing() + ".svg",
+                SVG,
+                asked.key(),
+                () -> templates.svg(layout, asked));
+    }
+
+    @GetMapping(AT + "/template.dxf")
+    ResponseEntity<byte[]> dxf(
+            @PathVariable("slug") String slug,
+            @RequestParam(name = "revision", required = false) @Nullable Integer revision,
+            @RequestParam(name = "side", required = false) @Nullable String side,
+            @RequestParam(name = "pattern", required = false) @Nullable String pattern,
+            @RequestParam(name = "row", required = false) @Nullable String row,
+            WebRequest request) {
+        TemplateRequest asked = TemplateRequest.of(side, pattern, row, null, null);
+        Revision<LayoutDocument> layout = revision(slug, revision);
+        return send(
+                request,
+                layout,
+                revision,
+                "template-" + asked.wing() + "-mm.dxf",
+                DXF,
+                asked.key(),
+                () -> templates.dxf(layout, asked));
+    }
+
+    @GetMapping(AT + "/stations.csv")
+    ResponseEntity<byte[]> stations(
+            @PathVariable("slug") String slug,
+            @RequestParam(name = "revision", required = false) @Nullable Integer revision,
+            WebRequest request) {
+        Revision<LayoutDocument> layout = revision(slug, revision);
+        return send(
+                request,
+                layout,
+                revision,
+                "stations.csv",
+                CSV,
+                "",
+                () -> StationCsv.write(StationRow.of(layout.content(), planner.plan(layout.content())))
+                        .getBytes(StandardCharsets.UTF_8));
+    }
+
+    private Revision<LayoutDocument> revision(String slug, @Nullable Integer number) {
+        return number == null ? layouts.published(slug) : layouts.exactly(new RevisionRef(slug, number));
+    }
+
+    private ResponseEntity<byte[]> send(
+            WebRequest request,
+            Revision<LayoutDocument> layout,
+            @Nullable Integer fixed,
+            String name,
+            MediaType type,
+            String key,
+            Supplier<byte[]> bytes) {
+        String fileName = layout.slug() + "-r" + layout.number() + "-" + name.toLowerCase(Locale.ROOT);
+        String contentKey = layout.sha256() + " " + layout.number() + " " + name + " " + key;
+        return downloads.send(request, new GeneratedFile(fileName, type, contentKey, false, bytes), fixed != null);
+    }
+}

@@ -1,0 +1,126 @@
+package org.vanewright.layout.web;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Component;
+import org.springframework.ui.Model;
+import org.vanewright.airframe.AirframeService;
+import org.vanewright.airframe.SurfaceDocument;
+import org.vanewright.device.DeviceService;
+import org.vanewright.engineering.input.InvalidInputException;
+import org.vanewright.layout.LayoutDocument;
+import org.vanewright.layout.LayoutPlan;
+import org.vanewright.layout.LayoutPlanner;
+import org.vanewright.layout.LayoutTemplates;
+import org.vanewright.platform.form.Form;
+import org.vanewright.platform.page.Units;
+import org.vanewright.record.Revision;
+import org.vanewright.record.RevisionRef;
+
+/** Fills the page of the form: what it offers, and what can be drawn of what was typed. */
+@Component
+class LayoutFormPages {
+    /** More than this many published records ask for a search, which is not a select's business. */
+    private static final int OFFERED = 200;
+
+    private final LayoutPlanner planner;
+    private final AirframeService airframes;
+    private final DeviceService devices;
+
+    LayoutFormPages(LayoutPlanner planner, AirframeService airframes, DeviceService devices) {
+        this.planner = planner;
+        this.airframes = airframes;
+        this.devices = devices;
+    }
+
+    /** A form to start from, for the airframe asked for or the newest one. */
+    Form blank(Units units, @Nullable String airframeSlug) {
+        Optional<? extends Revision<?>> airframe = airframeSlug == null
+                ? airframes.list(null, 1).items().stream().findFirst()
+                : airframes.latest(airframeSlug);
+        Optional<? extends Revision<?>> device =
+                devices.list(null, 1).items().stream().findFirst();
+        Form form = LayoutForms.blank(
+                units.system(),
+                airframe.map(r -> LayoutChoices.value(r.ref())).orElse(""),
+                device.map(r -> LayoutChoices.value(r.ref())).orElse(""));
+        surfaces(form).stream().findFirst().ifPresent(s -> form.put("rows[0].surface", s.label()));
+        return form;
+    }
+
+    /** Notes every problem of the layout in the form; the plan when there is none. */
+    Optional<LayoutPlan> check(Form form, LayoutDocument typed) {
+        try {
+            LayoutPlan plan = planner.plan(typed);
+            LayoutTemplates.requireDrawable(plan);
+            return form.hasProblems() ? Optional.empty() : Optional.of(plan);
+        } catch (InvalidInputException e) {
+            form.refuse(e.problems());
+            return Optional.empty();
+        }
+    }
+
+    /** As {@link #check} without a word about problems. */
+    Optional<LayoutPlan> plan(LayoutDocument typed) {
+        try {
+            return Optional.of(planner.plan(typed));
+        } catch (InvalidInputException e) {
+            return Optional.empty();
+        }
+    }
+
+    String page(Form form, @Nullable Revision<LayoutDocument> base, Optional<LayoutPlan> plan, Model model) {
+        model.addAttribute("form", form);
+        model.addAttribute("base", base);
+        model.addAttribute("choices", choices(form));
+        preview(form, plan, model);
+        return "layout/edit";
+    }
+
+    void preview(Form form, Optional<LayoutPlan> plan, Model model) {
+        Units units = new Units(form.units());
+        model.addAttribute("plan", plan.orElse(null));
+        model.addAttribute(
+                "surfaces", plan.map(p -> LayoutDrawings.surfaces(p, units)).orElse(List.of()));
+        model.addAttribute("closeUps", plan.map(LayoutDrawings::closeUps).orElse(List.of()));
+        model.addAttribute(
+                "notes",
+                plan.stream()
+                        .flatMap(p -> p.surfaces().stream())
+                        .flatMap(s -> s.placement().notes().stream())
+                        .toList());
+        model.addAttribute(
+                "deviceCount",
+                plan.stream()
+                        .flatMap(p -> p.surfaces().stream())
+                        .mapToInt(s -> s.placement().stations().size())
+                        .sum());
+    }
+
+    private LayoutChoices choices(Form form) {
+        List<RevisionRef> airframe = Stream.ofNullable(quiet(form, "airframe")).toList();
+        List<RevisionRef> device = IntStream.range(0, form.size("rows"))
+                .mapToObj(i -> quiet(form, "rows[" + i + "].device"))
+                .flatMap(Stream::ofNullable)
+                .toList();
+        return LayoutChoices.of(
+                LayoutChoices.revisions(airframes.list(null, OFFERED).items(), airframe),
+                LayoutChoices.revisions(devices.list(null, OFFERED).items(), device),
+                surfaces(form));
+    }
+
+    private List<SurfaceDocument> surfaces(Form form) {
+        RevisionRef airframe = quiet(form, "airframe");
+        return airframe == null
+                ? List.of()
+                : airframes.find(airframe).map(r -> r.content().surfaces()).orElse(List.of());
+    }
+
+    /** Reads a reference without noting a second time that it is unreadable. */
+    private static @Nullable RevisionRef quiet(Form form, String path) {
+        return LayoutForms.ref(new Form(form.units()).put(path, (Object) form.value(path)), path);
+    }
+}

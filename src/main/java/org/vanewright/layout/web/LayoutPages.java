@@ -1,0 +1,94 @@
+package org.vanewright.layout.web;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.RequestAttribute;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.vanewright.engineering.drawing.sheet.Paper;
+import org.vanewright.layout.LayoutDocument;
+import org.vanewright.layout.LayoutPlan;
+import org.vanewright.layout.LayoutPlanner;
+import org.vanewright.layout.LayoutService;
+import org.vanewright.platform.page.Units;
+import org.vanewright.record.RecordPage;
+import org.vanewright.record.Revision;
+import org.vanewright.record.RevisionRef;
+
+/** Browsing and reading layouts. */
+@Controller
+class LayoutPages {
+    static final String SLUG = "{slug:[a-z0-9-]{1,80}}";
+    private static final int PER_PAGE = 12;
+
+    private final LayoutService layouts;
+    private final LayoutPlanner planner;
+
+    LayoutPages(LayoutService layouts, LayoutPlanner planner) {
+        this.layouts = layouts;
+        this.planner = planner;
+    }
+
+    /**
+     * A layout in the list.
+     *
+     * @param airframeName what it is for
+     * @param devices how many, both wings together
+     * @param planSvg its first surface in plan, without lettering
+     */
+    public record Card(Revision<LayoutDocument> revision, String airframeName, int devices, String planSvg) {}
+
+    @GetMapping("/layouts")
+    String browse(
+            @RequestParam(name = "cursor", required = false) @Nullable String cursor,
+            @RequestAttribute("units") Units units,
+            Model model) {
+        RecordPage<Revision<LayoutDocument>> page = layouts.list(cursor, PER_PAGE);
+        model.addAttribute(
+                "cards", page.items().stream().map(r -> card(r, units)).toList());
+        model.addAttribute("first", cursor == null);
+        model.addAttribute("nextCursor", page.nextCursor());
+        return "layout/browse";
+    }
+
+    private Card card(Revision<LayoutDocument> revision, Units units) {
+        LayoutPlan plan = planner.plan(revision.content());
+        int devices = plan.surfaces().stream()
+                .mapToInt(s -> s.placement().stations().size())
+                .sum();
+        return new Card(
+                revision,
+                plan.airframe().content().name(),
+                devices,
+                LayoutDrawings.thumbnail(plan, "plan-" + revision.slug(), units));
+    }
+
+    @GetMapping("/layouts/" + SLUG)
+    String latest(@PathVariable("slug") String slug, @RequestAttribute("units") Units units, Model model) {
+        return show(layouts.published(slug), units, model);
+    }
+
+    @GetMapping("/layouts/" + SLUG + "/revisions/{number:[0-9]{1,6}}")
+    String revision(
+            @PathVariable("slug") String slug,
+            @PathVariable("number") int number,
+            @RequestAttribute("units") Units units,
+            Model model) {
+        return show(layouts.exactly(new RevisionRef(slug, number)), units, model);
+    }
+
+    private String show(Revision<LayoutDocument> revision, Units units, Model model) {
+        LayoutPlan plan = planner.plan(revision.content());
+        model.addAttribute("revision", revision);
+        model.addAttribute("layout", revision.content());
+        model.addAttribute("airframe", plan.airframe());
+        model.addAttribute("view", LayoutDrawings.view(revision, plan, units));
+        model.addAttribute("papers", List.of(Paper.values()));
+        model.addAttribute("method", StationTable.METHOD);
+        model.addAttribute("history", layouts.history(revision.slug()));
+        return "layout/show";
+    }
+}

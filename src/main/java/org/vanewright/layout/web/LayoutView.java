@@ -1,0 +1,73 @@
+package org.vanewright.layout.web;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.vanewright.device.DeviceDocument;
+import org.vanewright.engineering.placement.PlacementNote;
+import org.vanewright.engineering.template.TemplatePiece;
+import org.vanewright.layout.RowDocument;
+import org.vanewright.layout.StationRow;
+import org.vanewright.record.Revision;
+
+/**
+ * A layout worked out for its page.
+ *
+ * @param surfaces those that carry devices
+ * @param rows every row in the layout's order
+ * @param stations the whole table
+ * @param givenWay units that were moved or left out
+ * @param hasStrips whether any row has a repeating strip
+ */
+public record LayoutView(
+        List<SurfaceView> surfaces,
+        List<RowView> rows,
+        List<StationRow> stations,
+        List<GivenWay> givenWay,
+        boolean hasStrips) {
+    /** A surface in plan with its devices. */
+    public record SurfaceView(String name, String planSvg) {}
+
+    /**
+     * A row with its close-up.
+     *
+     * @param number counts from 1
+     * @param document as recorded
+     * @param device exact revision
+     * @param pitchSvg close-up of one pitch
+     * @param perWing devices on the left and right wing
+     * @param innermost first and last station, for the ranges shown
+     * @param outermost last station
+     * @param fitRadiusMm radius of the skin along the device at the middle of the row; absent where it is all but flat
+     * @param pieces template pieces of the left wing, or of the right where the left has none
+     */
+    public record RowView(
+            int number,
+            RowDocument document,
+            Revision<DeviceDocument> device,
+            String pitchSvg,
+            int[] perWing,
+            StationRow innermost,
+            StationRow outermost,
+            @Nullable Double fitRadiusMm,
+            List<TemplatePiece> pieces) {
+        /** Largest strain of its pieces; 0 where the skin unrolls exactly. */
+        public double maximumStrain() {
+            return pieces.stream()
+                    .mapToDouble(TemplatePiece::maximumStrain)
+                    .max()
+                    .orElse(0);
+        }
+
+        /** Row of angle 0 or a pair on one base has no hand to explain. */
+        public String arrangementLabel() {
+            return document.arrangement() == null ? "" : LayoutChoices.label(document.arrangement());
+        }
+    }
+
+    /** A unit that had to give way, with its row's name. */
+    public record GivenWay(String rowName, PlacementNote note) {}
+
+    public int deviceCount() {
+        return stations.size();
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package org.vanewright.airframe;
+
+import org.jspecify.annotations.NullMarked;

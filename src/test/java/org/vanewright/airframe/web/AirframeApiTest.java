@@ -1,0 +1,144 @@
+package org.vanewright.airframe.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.net.http.HttpResponse;
+import java.util.List;
+import java.util.stream.StreamSupport;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.vanewright.testing.ServerTest;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.node.ObjectNode;
+
+/** Airframes as programs meet them. */
+class AirframeApiTest extends ServerTest {
+    private static final String API = "/api/v1/airframes";
+    private static final String DEMO = API + "/quillmere-tapered-low-wing";
+
+    private ObjectNode document(String name) {
+        ObjectNode content = (ObjectNode) json(get(DEMO + "/revisions/1"), 200).get("content");
+        return content.put("name", name);
+    }
+
+    private JsonNode create(String name) {
+        return json(postJson(API, document(name).toString()), 201);
+    }
+
+    @Test
+    void listsByAnOpaqueCursorUntilTheEnd() {
+        create("Cursor one");
+        create("Cursor two");
+        JsonNode first = json(get(API + "?limit=1"), 200);
+        assertThat(first.get("items")).hasSize(1);
+        JsonNode second = json(get(API + "?limit=200&cursor=" + first.get("nextCursor").asString()), 200);
+        assertThat(slugs(second)).contains("cursor-one", "quillmere-tapered-low-wing").doesNotContain(slugs(first).get(0));
+        assertThat(second.get("nextCursor").isNull()).isTrue();
+    }
+
+    private static List<String> slugs(JsonNode page) {
+        return StreamSupport.stream(page.get("items").spliterator(), false)
+                .map(i -> i.get("slug").asString())
+                .toList();
+    }
+
+    @Test
+    void aNewAirframeIsFoundAtTheAddressItIsGiven() {
+        HttpResponse<String> created = postJson(API, document("Found again").toString());
+        assertThat(created.statusCode()).isEqualTo(201);
+        String location = created.headers().firstValue("Location").orElseThrow();
+        assertThat(location).endsWith("/api/v1/airframes/found-again/revisions/1");
+        JsonNode found = json(get("/api/v1/airframes/found-again/revisions/1"), 200);
+        assertThat(found).isEqualTo(mapper().readTree(created.body()));
+        assertThat(found.get("content").get("surfaces")).hasSize(2);
+        assertThat(found.get("sha256").asString()).matches("[0-9a-f]{64}");
+    }
+
+    @Test
+    void whetherItIsInventedMayBeLeftOut() {
+        ObjectNode document = document("A real one");
+        document.remove("invented");
+        assertThat(json(postJson(API, document.toString()), 201)
+                        .get("content")
+                        .get("invented")
+                        .asBoolean())
+                .isFalse();
+    }
+
+    @Test
+    void aFixedRevisionCarriesAStrongTagThatSavesSendingItAgain() {
+        HttpResponse<String> first = get(DEMO + "/revisions/1");
+        String etag = first.headers().firstValue("ETag").orElseThrow();
+        assertThat(etag).startsWith("\"").doesNotStartWith("W/");
+        assertThat(get(DEMO + "/revisions/1", "If-None-Match", etag).statusCode()).isEqualTo(304);
+    }
+
+    @Test
+    void theNextRevisionNeedsTheTagOfTheOneItChanges() {
+        HttpResponse<String> created = postJson(API, document("To be revised").toString());
+        String etag = created.headers().firstValue("ETag").orElseThrow();
+        String revisions = API + "/to-be-revised/revisions";
+        String changed = document("To be revised").put("description", "Changed.").toString();
+
+        assertThat(json(postJson(revisions, changed), 428).get("detail").asString()).contains("If-Match");
+        JsonNode second = json(postJson(revisions, changed, "If-Match", etag), 201);
+        assertThat(second.get("revision").asInt()).isEqualTo(2);
+        assertThat(second.get("derivedFrom").get("revision").asInt()).isEqualTo(1);
+        assertThat(postJson(revisions, changed, "If-Match", etag).statusCode()).isEqualTo(412);
+
+        assertThat(json(get(revisions), 200)).hasSize(2);
+        assertThat(json(get(revisions + "/1"), 200).get("state").asString()).isEqualTo("SUPERSEDED");
+        assertThat(get(revisions + "/1").headers().firstValue("ETag")).isNotEqualTo(java.util.Optional.of(etag));
+    }
+
+    @Test
+    void theHashIsComputedAgain() {
+        JsonNode verified = json(get(DEMO + "/revisions/1/verify"), 200);
+        assertThat(verified.get("matches").asBoolean()).isTrue();
+        assertThat(verified.get("sha256")).isEqualTo(json(get(DEMO + "/revisions/1"), 200).get("sha256"));
+    }
+
+    @Test
+    void everyProblemIsNamedWithItsField() {
+        ObjectNode document = document("");
+        ((ObjectNode) document.at("/surfaces/0/panels/1")).put("innerStationMm", 1520).put("outerChordMm", -5);
+        JsonNode problem = json(postJson(API, document.toString()), 400);
+        assertThat(StreamSupport.stream(problem.get("errors").spliterator(), false)
+                        .map(e -> e.get("field").asString()))
+                .containsExactlyInAnyOrder(
+                        "name", "surfaces[0].panels[1].innerStationMm", "surfaces[0].panels[1].outerChordMm");
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "{\"name\":\"x\",\"wings\":1}",
+                "{\"name\":\"x\",\"wingAreaM2\":NaN}",
+                "{\"name\":\"x\",\"wingAreaM2\":1e999}",
+                "{\"name\":\"x\",\"wingAreaM2\":\"12\"}",
+                "{\"name\":\"x\",\"operatingBasis\":\"PRIVATE\"}",
+                "{\"name\":\"x\",\"surfaces\":[null]}",
+                "{\"name\":\"x\",\"surfaces\":[{\"panels\":[null,{}]}]}",
+                "{\"name\":\"x\",\"surfaces\":{}}",
+                "{}",
+                "[]",
+                "null",
+                "{\"name\":"
+            })
+    void hostileDocumentsAreBadInput(String body) {
+        JsonNode problem = json(postJson(API, body), 400);
+        assertThat(problem.get("errors")).isNotEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"/nowhere", "/..%2f..%2fetc%2fpasswd", "/%00", "/a'%20or%201=1", "/quillmere-tapered-low-wing/revisions/99"})
+    void whatIsNotThereIsNotFoundOrRefused(String path) {
+        assertThat(get(API + path).statusCode()).isIn(400, 404);
+    }
+
+    @Test
+    void aRevisionThatIsNoNumberIsBadInput() {
+        assertThat(json(get(DEMO + "/revisions/two"), 400).get("errors")).isNotEmpty();
+    }
+}

@@ -1,0 +1,248 @@
+package org.vanewright.airframe.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.net.http.HttpResponse;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.vanewright.testing.ServerTest;
+
+/** Airframe pages as a browser without scripts meets them. */
+class AirframePagesTest extends ServerTest {
+    private static final String DEMO = "/airframes/quillmere-tapered-low-wing";
+
+    /** What a browser would send of the form on a page. */
+    private static Map<String, String> fields(Document page) {
+        Map<String, String> fields = new LinkedHashMap<>();
+        Element form = page.expectFirst("form[enctype]");
+        for (Element field : form.select("input[name], textarea[name], select[name]")) {
+            boolean unchecked = field.attr("type").matches("radio|checkbox") && !field.hasAttr("checked");
+            if (!unchecked && !field.attr("type").equals("file")) {
+                fields.put(field.attr("name"), field.tagName().equals("select") ? selected(field) : field.val());
+            }
+        }
+        return fields;
+    }
+
+    private static String selected(Element select) {
+        Element option = select.selectFirst("option[selected]");
+        return option == null ? "" : option.val();
+    }
+
+    private Map<String, String> soundForm(String name) {
+        Map<String, String> fields = fields(page(DEMO + "/edit", 200));
+        fields.remove("base");
+        fields.put("name", name);
+        fields.put("action", "save");
+        return fields;
+    }
+
+    private String publish(String name) {
+        HttpResponse<String> response = postForm("/airframes/new", soundForm(name));
+        assertThat(response.statusCode()).as(response.body()).isEqualTo(302);
+        return java.net.URI.create(response.headers().firstValue("Location").orElseThrow()).getPath();
+    }
+
+    @Test
+    void thePageShowsTheWingDrawnAndInNumbers() {
+        Document page = page(DEMO, 200);
+        assertThat(page.title()).isEqualTo("Quillmere tapered low wing – Vanewright");
+        assertThat(page.select(".invented")).hasSize(1);
+        Element plan = page.expectFirst("svg.plan");
+        assertThat(plan.select("title").text()).isEqualTo("Wing in plan");
+        assertThat(plan.select("desc").text()).contains("2 panels a side", "950 mm at the tip", "5 keep-outs");
+        assertThat(plan.select("path.fill-tint")).hasSize(4);
+        assertThat(plan.select("text").eachText()).contains("Walkway", "Pitot tube", "25 %", "4250 mm");
+        assertThat(page.expectFirst("svg.section desc").text()).contains("15.0 % thick");
+        assertThat(page.expectFirst("table").text()).contains("1500 mm – 950 mm", "NACA 23015", "unrolls exactly");
+        assertThat(page.select(".history a").eachText()).contains("Revision 1");
+        assertThat(page.select("[id]").eachAttr("id")).doesNotHaveDuplicates();
+    }
+
+    @Test
+    void noPageHoldsAStyleOrScriptOfItsOwn() {
+        for (String path : new String[] {"/", "/airframes", DEMO, DEMO + "/edit", "/airframes/new", "/nowhere"}) {
+            Document page = page(path, path.equals("/nowhere") ? 404 : 200);
+            assertThat(page.select("style, [style], script:not([src]), [onclick]")).as(path).isEmpty();
+            assertThat(page.select("main")).as(path).hasSize(1);
+            assertThat(page.select("h1")).as(path).hasSize(1);
+            assertThat(page.select(".caution-line").text()).as(path).contains("licensed engineer");
+        }
+    }
+
+    @Test
+    void theChosenUnitsAreKeptInACookieAndShown() {
+        HttpResponse<String> chosen = postForm("/units", Map.of("system", "us", "back", DEMO));
+        assertThat(chosen.statusCode()).isEqualTo(303);
+        assertThat(chosen.headers().firstValue("Location")).contains(DEMO);
+        String cookie = chosen.headers().firstValue("Set-Cookie").orElseThrow();
+        assertThat(cookie).contains("SameSite=Lax", "HttpOnly");
+        Document page = parsed(get(DEMO, "Cookie", "units=us"), 200);
+        assertThat(page.expectFirst("table").text()).contains("59.06 in – 37.4 in");
+        assertThat(page.select(".facts").text()).contains("1323 lb");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"https://evil.example/", "//evil.example", "/\\evil.example"})
+    void theUnitSwitchNeverLeadsElsewhere(String back) {
+        HttpResponse<String> response = postForm("/units", Map.of("system", "us", "back", back));
+        assertThat(response.headers().firstValue("Location")).contains("/");
+    }
+
+    @Test
+    void anAirframeTypedInInchesAndPoundsIsStoredInMillimetres() {
+        Document form = parsed(get(DEMO + "/edit", "Cookie", "units=us"), 200);
+        Map<String, String> fields = fields(form);
+        assertThat(fields).containsEntry("units", "us").containsEntry("surfaces[0].panels[0].innerChordMm", "59.05512");
+        fields.remove("base");
+        fields.put("name", "Typed in inches");
+        fields.put("surfaces[0].panels[1].outerChordMm", "37,5");
+        fields.put("action", "save");
+        assertThat(postForm("/airframes/new", fields).statusCode()).isEqualTo(302);
+        String json = get("/api/v1/airframes/typed-in-inches").body();
+        assertThat(json).contains("\"outerChordMm\":952.5", "\"innerChordMm\":1500.0", "\"maximumKg\":600.0");
+    }
+
+    @Test
+    void savingWhatWasNotChangedGivesTheSameDocument() {
+        String path = publish("Twice the same");
+        Map<String, String> fields = fields(page(path + "/edit", 200));
+        fields.put("action", "save");
+        assertThat(postForm(path + "/edit", fields).statusCode()).isEqualTo(302);
+        String first = json(get("/api/v1/airframes/twice-the-same/revisions/1"), 200).get("sha256").asString();
+        String second = json(get("/api/v1/airframes/twice-the-same/revisions/2"), 200).get("sha256").asString();
+        assertThat(second).isEqualTo(first);
+    }
+
+    @Test
+    void errorsStandBesideTheirFieldsAndNothingTypedIsLost() {
+        Map<String, String> fields = soundForm("");
+        fields.put("surfaces[0].panels[1].innerStationMm", "1520 or so");
+        fields.put("speeds.vneKt", "40");
+        Document page = parsed(postForm("/airframes/new", fields), 422);
+        Element station = page.expectFirst("#surfaces-0-panels-1-innerStationMm");
+        assertThat(station.val()).isEqualTo("1520 or so");
+        assertThat(station.attr("aria-invalid")).isEqualTo("true");
+        assertThat(page.expectFirst("#" + station.attr("aria-describedby")).text()).contains("a number such as 12.5");
+        assertThat(page.expectFirst("#speeds-vneKt-error").text()).contains("more than the stall speed Vs1");
+        assertThat(page.select("#form-problems a").eachAttr("href")).contains("#name", "#" + station.id());
+        for (String link : page.select("#form-problems a").eachAttr("href")) {
+            assertThat(page.getElementById(link.substring(1))).as(link).isNotNull();
+        }
+    }
+
+    @Test
+    void buttonsAddAndRemoveRowsWithoutScripts() {
+        Map<String, String> fields = new HashMap<>(fields(page("/airframes/new", 200)));
+        fields.put("surfaces[0].panels[0].outerStationMm", "2000");
+        fields.put("surfaces[0].panels[0].outerChordMm", "1200");
+        fields.put("action", "add surfaces[0].panels");
+        Document two = parsed(postForm("/airframes/new", fields), 200);
+        assertThat(fields(two))
+                .containsEntry("surfaces[0].panels[1].innerStationMm", "2000")
+                .containsEntry("surfaces[0].panels[1].innerChordMm", "1200")
+                .containsEntry("surfaces[0].panels[1].innerSection.kind", "SAME");
+        assertThat(two.select(".error").text()).isBlank();
+        Map<String, String> more = fields(two);
+        more.put("action", "remove surfaces[0].panels[0]");
+        assertThat(fields(parsed(postForm("/airframes/new", more), 200)))
+                .containsEntry("surfaces[0].panels[0].innerStationMm", "2000")
+                .doesNotContainKey("surfaces[0].panels[1].innerStationMm");
+    }
+
+    @Test
+    void aSecondEditorSeesBothVersionsAndKeepsTheirs() {
+        String path = publish("Edited by two");
+        Map<String, String> mine = fields(page(path + "/edit", 200));
+        Map<String, String> theirs = new LinkedHashMap<>(mine);
+        theirs.put("description", "Theirs.");
+        theirs.put("action", "save");
+        assertThat(postForm(path + "/edit", theirs).statusCode()).isEqualTo(302);
+
+        mine.put("description", "Mine.");
+        mine.put("masses.emptyKg", "350");
+        mine.put("action", "save");
+        Document conflict = parsed(postForm(path + "/edit", mine), 409);
+        assertThat(conflict.select(".conflict table").text()).contains("Description", "Theirs.", "Mine.", "350");
+        Map<String, String> again = fields(conflict);
+        assertThat(again).containsEntry("description", "Mine.").containsEntry("base", "2");
+        again.put("action", "save");
+        assertThat(postForm(path + "/edit", again).statusCode()).isEqualTo(302);
+        assertThat(page(path, 200).select(".revision-line").text()).startsWith("Revision 3");
+        assertThat(page(path + "/revisions/1", 200).select(".note").text()).contains("later revision");
+    }
+
+    @Test
+    void namesAreTextNeverMarkup() {
+        String hostile = "<script>alert(1)</script> \"&' wing";
+        Map<String, String> fields = soundForm(hostile);
+        fields.put("surfaces[0].name", "<b>Wing</b>");
+        fields.put("surfaces[0].keepOuts[0].reason", "</text><script>alert(2)</script>");
+        HttpResponse<String> response = postForm("/airframes/new", fields);
+        String path = java.net.URI.create(response.headers().firstValue("Location").orElseThrow()).getPath();
+        for (String url : new String[] {path, path + "/edit", "/airframes", "/"}) {
+            Document page = page(url, 200);
+            assertThat(page.select("script:not([src])")).as(url).isEmpty();
+            assertThat(page.text()).as(url).doesNotContain("&lt;script");
+        }
+        assertThat(page(path, 200).select("h1").text()).isEqualTo(hostile);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"NaN", "1e308", "999999999999999999999", "-1", "0x1F", "1,5,0"})
+    void absurdNumbersAreRefusedInTheForm(String number) {
+        Map<String, String> fields = soundForm("Absurd");
+        fields.put("surfaces[0].panels[0].innerChordMm", number);
+        Document page = parsed(postForm("/airframes/new", fields), 422);
+        assertThat(page.expectFirst("#surfaces-0-panels-0-innerChordMm-error").text()).startsWith("Must be");
+        assertThat(page.expectFirst("#surfaces-0-panels-0-innerChordMm").val()).isEqualTo(number);
+    }
+
+    @Test
+    void endlessIndexesAndStrangeActionsChangeNothing() {
+        Map<String, String> fields = new HashMap<>(fields(page("/airframes/new", 200)));
+        fields.put("surfaces[99].panels[99].innerChordMm", "1");
+        fields.put("surfaces[100000000].name", "x");
+        fields.put("action", "remove surfaces[98]; drop");
+        Document page = parsed(postForm("/airframes/new", fields), 200);
+        assertThat(page.select("#form-problems").text()).contains("at most 6 entries");
+    }
+
+    @Test
+    void theDrawingFollowsTheFormWithoutSaving() {
+        Map<String, String> fields = soundForm("Preview only");
+        HttpResponse<String> preview = postForm("/airframes/preview", fields);
+        assertThat(preview.statusCode()).isEqualTo(200);
+        assertThat(preview.body()).contains("<svg").doesNotContain("<html");
+        fields.put("surfaces[0].panels[0].innerChordMm", "");
+        String broken = postForm("/airframes/preview", fields).body();
+        assertThat(broken).contains("data-field=\"surfaces-0-panels-0-innerChordMm\"");
+        assertThat(get("/airframes/preview-only").statusCode()).isEqualTo(404);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "/airframes/nowhere", "/airframes/%2e%2e", "/airframes/UPPER", "/airframes/a/revisions/0",
+                "/airframes/quillmere-tapered-low-wing/revisions/99", "/airframes?cursor=nonsense"
+            })
+    void whatIsNotThereIsAPageThatSaysSo(String path) {
+        HttpResponse<String> response = get(path, "Accept", "text/html");
+        assertThat(response.statusCode()).isIn(400, 404);
+        Document page = parsed(response, response.statusCode());
+        assertThat(page.select("h1")).hasSize(1);
+        assertThat(page.select("nav a")).isNotEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"/airframes/..%2f..%2fetc%2fpasswd", "/airframes/%00", "/css/..%2f..%2fapplication.yml"})
+    void pathsThatClimbAreRefused(String path) {
+        assertThat(get(path, "Accept", "text/html").statusCode()).isIn(400, 404);
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package org.vanewright.airframe.web;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,5 @@
+/** The rules of the house, as tests. */
+@NullMarked
+package org.vanewright.architecture;
+
+import org.jspecify.annotations.NullMarked;

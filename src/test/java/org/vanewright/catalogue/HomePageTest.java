@@ -1,0 +1,21 @@
+package org.vanewright.catalogue;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.jsoup.nodes.Document;
+import org.junit.jupiter.api.Test;
+import org.vanewright.testing.ServerTest;
+
+class HomePageTest extends ServerTest {
+    @Test
+    void leadsThroughTheJobAndShowsWhatIsNew() {
+        Document page = page("/", 200);
+        assertThat(page.select(".steps h3").eachText())
+                .containsExactly(
+                        "Describe a wing", "Pick or design a device", "Lay out a row", "Print and place", "Fly");
+        assertThat(page.select(".news li")).isNotEmpty();
+        assertThat(page.select(".caution li")).hasSize(7);
+        assertThat(page.text()).doesNotContain("??", "''");
+        assertThat(page.select(".open-note").text()).contains("Editing is open");
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package org.vanewright.catalogue;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package org.vanewright.engineering.wing;
+
+import org.jspecify.annotations.NullMarked;

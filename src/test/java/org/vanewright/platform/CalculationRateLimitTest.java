@@ -1,0 +1,22 @@
+package org.vanewright.platform;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class CalculationRateLimitTest {
+    @ParameterizedTest
+    @CsvSource({
+        "192.0.2.7, 192.0.2.7",
+        "2001:db8:1:2:3:4:5:6, 2001:db8:1:2:",
+        "2001:db8:1:2:ffff::1, 2001:db8:1:2:",
+        "2001:db8::1, 2001:db8:",
+        "fe80:0:0:0:1:2:3:4%eth0, fe80:0:0:0:",
+        "::1, ::1",
+        "::ffff:192.0.2.7, ::ffff:192.0.2.7",
+    })
+    void callersOfOneNetworkCountTogether(String address, String network) {
+        assertThat(CalculationRateLimit.network(address)).isEqualTo(network);
+    }
+}

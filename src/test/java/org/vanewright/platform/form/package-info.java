@@ -1,0 +1,4 @@
+@NullMarked
+package org.vanewright.platform.form;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package org.vanewright.platform.page;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package org.vanewright.record.demo;
+
+import org.jspecify.annotations.NullMarked;

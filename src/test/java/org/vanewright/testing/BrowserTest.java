@@ -1,0 +1,133 @@
+package org.vanewright.testing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.deque.html.axecore.playwright.AxeBuilder;
+import com.deque.html.axecore.results.Rule;
+import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.BrowserType;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.options.ColorScheme;
+import java.nio.file.Path;
+import java.nio.file.Paths;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+
+/**
+ * A real browser on the whole service. Chromium comes from {@code VANEWRIGHT_CHROMIUM}, else from
+ * {@code /usr/bin/chromium}. What a page writes to its console as an error, and what its scripts throw, fails the test.
+ */
+public abstract class BrowserTest extends ServerTest {
+    /** A phone. */
+    protected static final int NARROW = 390;
+    /** A laptop. */
+    protected static final int WIDE = 1280;
+
+    private static final List<String> WCAG = List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa");
+
+    private static @Nullable Playwright playwright;
+    private static @Nullable Browser browser;
+
+    private final List<BrowserContext> open = new ArrayList<>();
+    private final List<String> complaints = new ArrayList<>();
+
+    @BeforeAll
+    static void startBrowser() {
+        String chromium = System.getenv().getOrDefault("VANEWRIGHT_CHROMIUM", "/usr/bin/chromium");
+        playwright = Playwright.create();
+        browser = playwright
+                .chromium()
+                .launch(new BrowserType.LaunchOptions()
+                        .setHeadless(true)
+                        .setExecutablePath(Paths.get(chromium))
+                        .setArgs(List.of(
+                                "--no-sandbox",
+                                "--disable-gpu",
+                                "--disable-dev-shm-usage",
+                                "--disable-background-networking",
+                                "--disable-component-update",
+                                "--disable-sync",
+                                "--no-first-run")));
+    }
+
+    @AfterAll
+    static void stopBrowser() {
+        if (browser != null) {
+            browser.close();
+        }
+        if (playwright != null) {
+            playwright.close();
+        }
+    }
+
+    @AfterEach
+    void closeWindows() {
+        open.forEach(BrowserContext::close);
+        assertThat(complaints).as("errors in the browser's console").isEmpty();
+    }
+
+    /** A fresh window of that width, light. */
+    protected final Page window(int width) {
+        return window(new Browser.NewContextOptions().setViewportSize(width, 900));
+    }
+
+    protected final Page darkWindow(int width) {
+        return window(new Browser.NewContextOptions().setViewportSize(width, 900).setColorScheme(ColorScheme.DARK));
+    }
+
+    protected final Page windowWithoutScripts(int width) {
+        return window(new Browser.NewContextOptions().setViewportSize(width, 900).setJavaScriptEnabled(false));
+    }
+
+    private Page window(Browser.NewContextOptions options) {
+        if (browser == null) {
+            throw new IllegalStateException("the browser has not been started");
+        }
+        BrowserContext context = browser.newContext(options.setBaseURL(origin()));
+        open.add(context);
+        Page page = context.newPage();
+        page.onPageError(complaints::add);
+        page.onConsoleMessage(message -> {
+            // The console repeats a refused form's status; the test asserts on that itself.
+            if (message.type().equals("error") && !message.text().startsWith("Failed to load resource")) {
+                complaints.add(message.text());
+            }
+        });
+        return page;
+    }
+
+    /** No violation of WCAG 2.2 A or AA that axe-core can find. */
+    protected final void assertAccessible(Page page) {
+        List<String> violations = new AxeBuilder(page)
+                .withTags(WCAG).analyze().getViolations().stream()
+                        .map(BrowserTest::describe)
+                        .toList();
+        assertThat(violations).as("accessibility of " + page.url()).isEmpty();
+    }
+
+    private static String describe(Rule rule) {
+        return rule.getId() + ": " + rule.getHelp() + " "
+                + rule.getNodes().stream().map(n -> n.getHtml()).toList();
+    }
+
+    /** Nothing sticks out of the window, so nobody scrolls sideways. */
+    protected final void assertFits(Page page) {
+        Object excess = page.evaluate("document.documentElement.scrollWidth - document.documentElement.clientWidth");
+        assertThat(((Number) excess).intValue())
+                .as("pixels that stick out of " + page.url())
+                .isZero();
+    }
+
+    /** Kept under {@code target/screenshots} for people to look at. */
+    protected final void screenshot(Page page, String name) {
+        Path file = Paths.get("target", "screenshots", name + ".png");
+        page.screenshot(new Page.ScreenshotOptions().setPath(file).setFullPage(true));
+        assertThat(file).isNotEmptyFile();
+    }
+}

@@ -1,0 +1,98 @@
+package org.vanewright.testing;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import java.io.IOException;
+import java.net.URI;
+import java.net.URLEncoder;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.context.SpringBootTest;
+import org.springframework.boot.test.web.server.LocalServerPort;
+import org.springframework.test.context.ActiveProfiles;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+/** The whole service on a free port with demonstration data; all such tests share one. */
+@SpringBootTest(webEnvironment = SpringBootTest.WebEnvironment.RANDOM_PORT)
+@ActiveProfiles({"test", "demo"})
+public abstract class ServerTest {
+    private static final HttpClient CLIENT =
+            HttpClient.newBuilder().followRedirects(HttpClient.Redirect.NEVER).build();
+
+    @LocalServerPort
+    private int port;
+
+    @Autowired
+    private JsonMapper mapper;
+
+    protected final String origin() {
+        return "http://localhost:" + port;
+    }
+
+    protected final HttpResponse<String> get(String path, String... headers) {
+        return send(request(path, headers).GET());
+    }
+
+    /** A page, parsed; fails unless it is served with that status. */
+    protected final Document page(String path, int status) {
+        return parsed(get(path, "Accept", "text/html"), status);
+    }
+
+    protected final Document parsed(HttpResponse<String> response, int status) {
+        if (response.statusCode() != status) {
+            throw new AssertionError(
+                    response.uri() + " gave " + response.statusCode() + " instead of " + status + "\n" + response.body());
+        }
+        return Jsoup.parse(response.body(), origin());
+    }
+
+    protected final HttpResponse<String> postForm(String path, Map<String, String> fields, String... headers) {
+        String body = fields.entrySet().stream()
+                .map(e -> URLEncoder.encode(e.getKey(), UTF_8) + "=" + URLEncoder.encode(e.getValue(), UTF_8))
+                .collect(Collectors.joining("&"));
+        return send(request(path, headers)
+                .header("Content-Type", "application/x-www-form-urlencoded")
+                .POST(HttpRequest.BodyPublishers.ofString(body)));
+    }
+
+    protected final HttpResponse<String> postJson(String path, String body, String... headers) {
+        return send(request(path, headers)
+                .header("Content-Type", "application/json")
+                .POST(HttpRequest.BodyPublishers.ofString(body)));
+    }
+
+    protected final JsonNode json(HttpResponse<String> response, int status) {
+        if (response.statusCode() != status) {
+            throw new AssertionError(
+                    response.uri() + " gave " + response.statusCode() + " instead of " + status + "\n" + response.body());
+        }
+        return mapper.readTree(response.body());
+    }
+
+    protected final JsonMapper mapper() {
+        return mapper;
+    }
+
+    private HttpRequest.Builder request(String path, String... headers) {
+        HttpRequest.Builder request = HttpRequest.newBuilder(URI.create(origin() + path));
+        return headers.length == 0 ? request : request.headers(headers);
+    }
+
+    private static HttpResponse<String> send(HttpRequest.Builder request) {
+        try {
+            return CLIENT.send(request.build(), HttpResponse.BodyHandlers.ofString());
+        } catch (IOException e) {
+            throw new AssertionError(e);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new AssertionError(e);
+        }
+    }
+}

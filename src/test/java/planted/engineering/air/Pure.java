@@ -1,0 +1,4 @@
+package planted.engineering.air;
+
+/** Breaks nothing. */
+public record Pure(double value) {}

@@ -1,0 +1,4 @@
+package planted.kite;
+
+/** A feature's public record: anybody may use it. */
+public record Kite(String name) {}

@@ -1,0 +1,4 @@
+package planted.platform;
+
+/** Is in a package without {@code package-info}. */
+public class Unmarked {}
