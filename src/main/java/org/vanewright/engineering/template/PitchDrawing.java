@@ -9,6 +9,7 @@ import org.vanewright.engineering.drawing.Layer;
 import org.vanewright.engineering.drawing.Pen;
 import org.vanewright.engineering.drawing.Shape;
 import org.vanewright.engineering.geometry.Point2;
+import org.vanewright.engineering.placement.Arrangement;
 import org.vanewright.engineering.placement.DevicePose;
 import org.vanewright.engineering.placement.Placement;
 import org.vanewright.engineering.placement.Station;
@@ -131,11 +132,20 @@ public final class PitchDrawing {
             arc.add(pose.centre().minus(part.axis().times(radius)));
         }
         shapes.add(Shape.open(Layer.MARK, Pen.THIN, arc));
-        String words = angleDeg == 0
-                ? "along the chord"
-                : hand(angleDeg) + " " + PieceMarks.stationText(Math.abs(angleDeg)) + "°";
+        String words = angleWords(angleDeg);
         Point2 at = pose.centre().minus(pose.rearward().times(reachMm * 1.35 + 0.8 * letterMm));
         text(words, at, Shape.Align.MIDDLE);
+    }
+
+    private String angleWords(double angleDeg) {
+        String pairAngle = PieceMarks.stationText(row.plan().angleDeg()) + "°";
+        if (row.plan().footprint().pairOnOneBase()) {
+            return (row.plan().arrangement() == Arrangement.COMMON_FLOW_DOWN ? "vanes toe-in " : "vanes toe-out ")
+                    + pairAngle;
+        }
+        return angleDeg == 0
+                ? "along the chord"
+                : hand(angleDeg) + " " + PieceMarks.stationText(Math.abs(angleDeg)) + "°";
     }
 
     /** A dimension line behind the bases, square to the chordwise direction. */
