@@ -81,11 +81,10 @@ class AirframeRulesTest {
         ObjectNode airframe = tree("quillmere-tapered-low-wing");
         set(airframe, pointer, value);
         List<FieldProblem> problems = AirframeRules.check(read(airframe));
-        assertThat(problems)
-                .anySatisfy(p -> {
-                    assertThat(p.field()).isEqualTo(field);
-                    assertThat(p.allowed()).contains(allowed);
-                });
+        assertThat(problems).anySatisfy(p -> {
+            assertThat(p.field()).isEqualTo(field);
+            assertThat(p.allowed()).contains(allowed);
+        });
     }
 
     @Test

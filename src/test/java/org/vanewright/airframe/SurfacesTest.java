@@ -22,7 +22,8 @@ class SurfacesTest {
         SurfaceDocument surface = wing(
                 SurfaceDocument.Kind.WING,
                 new PanelDocument(400.0, 1400.0, 1500.0, 1500.0, 30.0, null, NACA_4412, null, null),
-                new PanelDocument(1400.0, 4000.0, 1500.0, 900.0, 30.0, 180.0, NACA_4412, SectionSpec.naca("4409"), -2.0));
+                new PanelDocument(
+                        1400.0, 4000.0, 1500.0, 900.0, 30.0, 180.0, NACA_4412, SectionSpec.naca("4409"), -2.0));
         List<WingPanel> panels = Surfaces.toWing(surface);
         assertThat(panels).hasSize(2);
         assertThat(panels.get(0).outerLeadingEdgeMm()).isEqualTo(30);
@@ -43,7 +44,8 @@ class SurfacesTest {
     @Test
     void aMissingNumberIsNamed() {
         SurfaceDocument surface = wing(
-                SurfaceDocument.Kind.WING, new PanelDocument(0.0, 2000.0, null, 800.0, 0.0, 0.0, NACA_4412, null, null));
+                SurfaceDocument.Kind.WING,
+                new PanelDocument(0.0, 2000.0, null, 800.0, 0.0, 0.0, NACA_4412, null, null));
         assertThatThrownBy(() -> Surfaces.toWing(surface))
                 .isInstanceOf(InvalidInputException.class)
                 .hasMessageContaining("panels[0].innerChordMm");

@@ -78,11 +78,13 @@ public abstract class BrowserTest extends ServerTest {
     }
 
     protected final Page darkWindow(int width) {
-        return window(new Browser.NewContextOptions().setViewportSize(width, 900).setColorScheme(ColorScheme.DARK));
+        return window(
+                new Browser.NewContextOptions().setViewportSize(width, 900).setColorScheme(ColorScheme.DARK));
     }
 
     protected final Page windowWithoutScripts(int width) {
-        return window(new Browser.NewContextOptions().setViewportSize(width, 900).setJavaScriptEnabled(false));
+        return window(
+                new Browser.NewContextOptions().setViewportSize(width, 900).setJavaScriptEnabled(false));
     }
 
     private Page window(Browser.NewContextOptions options) {

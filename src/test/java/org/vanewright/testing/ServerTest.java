@@ -47,8 +47,8 @@ public abstract class ServerTest {
 
     protected final Document parsed(HttpResponse<String> response, int status) {
         if (response.statusCode() != status) {
-            throw new AssertionError(
-                    response.uri() + " gave " + response.statusCode() + " instead of " + status + "\n" + response.body());
+            throw new AssertionError(response.uri() + " gave " + response.statusCode() + " instead of " + status + "\n"
+                    + response.body());
         }
         return Jsoup.parse(response.body(), origin());
     }
@@ -70,8 +70,8 @@ public abstract class ServerTest {
 
     protected final JsonNode json(HttpResponse<String> response, int status) {
         if (response.statusCode() != status) {
-            throw new AssertionError(
-                    response.uri() + " gave " + response.statusCode() + " instead of " + status + "\n" + response.body());
+            throw new AssertionError(response.uri() + " gave " + response.statusCode() + " instead of " + status + "\n"
+                    + response.body());
         }
         return mapper.readTree(response.body());
     }

@@ -32,8 +32,11 @@ class AirframeApiTest extends ServerTest {
         create("Cursor two");
         JsonNode first = json(get(API + "?limit=1"), 200);
         assertThat(first.get("items")).hasSize(1);
-        JsonNode second = json(get(API + "?limit=200&cursor=" + first.get("nextCursor").asString()), 200);
-        assertThat(slugs(second)).contains("cursor-one", "quillmere-tapered-low-wing").doesNotContain(slugs(first).get(0));
+        JsonNode second =
+                json(get(API + "?limit=200&cursor=" + first.get("nextCursor").asString()), 200);
+        assertThat(slugs(second))
+                .contains("cursor-one", "quillmere-tapered-low-wing")
+                .doesNotContain(slugs(first).get(0));
         assertThat(second.get("nextCursor").isNull()).isTrue();
     }
 
@@ -71,7 +74,8 @@ class AirframeApiTest extends ServerTest {
         HttpResponse<String> first = get(DEMO + "/revisions/1");
         String etag = first.headers().firstValue("ETag").orElseThrow();
         assertThat(etag).startsWith("\"").doesNotStartWith("W/");
-        assertThat(get(DEMO + "/revisions/1", "If-None-Match", etag).statusCode()).isEqualTo(304);
+        assertThat(get(DEMO + "/revisions/1", "If-None-Match", etag).statusCode())
+                .isEqualTo(304);
     }
 
     @Test
@@ -79,9 +83,11 @@ class AirframeApiTest extends ServerTest {
         HttpResponse<String> created = postJson(API, document("To be revised").toString());
         String etag = created.headers().firstValue("ETag").orElseThrow();
         String revisions = API + "/to-be-revised/revisions";
-        String changed = document("To be revised").put("description", "Changed.").toString();
+        String changed =
+                document("To be revised").put("description", "Changed.").toString();
 
-        assertThat(json(postJson(revisions, changed), 428).get("detail").asString()).contains("If-Match");
+        assertThat(json(postJson(revisions, changed), 428).get("detail").asString())
+                .contains("If-Match");
         JsonNode second = json(postJson(revisions, changed, "If-Match", etag), 201);
         assertThat(second.get("revision").asInt()).isEqualTo(2);
         assertThat(second.get("derivedFrom").get("revision").asInt()).isEqualTo(1);
@@ -96,13 +102,16 @@ class AirframeApiTest extends ServerTest {
     void theHashIsComputedAgain() {
         JsonNode verified = json(get(DEMO + "/revisions/1/verify"), 200);
         assertThat(verified.get("matches").asBoolean()).isTrue();
-        assertThat(verified.get("sha256")).isEqualTo(json(get(DEMO + "/revisions/1"), 200).get("sha256"));
+        assertThat(verified.get("sha256"))
+                .isEqualTo(json(get(DEMO + "/revisions/1"), 200).get("sha256"));
     }
 
     @Test
     void everyProblemIsNamedWithItsField() {
         ObjectNode document = document("");
-        ((ObjectNode) document.at("/surfaces/0/panels/1")).put("innerStationMm", 1520).put("outerChordMm", -5);
+        ((ObjectNode) document.at("/surfaces/0/panels/1"))
+                .put("innerStationMm", 1520)
+                .put("outerChordMm", -5);
         JsonNode problem = json(postJson(API, document.toString()), 400);
         assertThat(StreamSupport.stream(problem.get("errors").spliterator(), false)
                         .map(e -> e.get("field").asString()))
@@ -132,7 +141,14 @@ class AirframeApiTest extends ServerTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"/nowhere", "/..%2f..%2fetc%2fpasswd", "/%00", "/a'%20or%201=1", "/quillmere-tapered-low-wing/revisions/99"})
+    @ValueSource(
+            strings = {
+                "/nowhere",
+                "/..%2f..%2fetc%2fpasswd",
+                "/%00",
+                "/a'%20or%201=1",
+                "/quillmere-tapered-low-wing/revisions/99"
+            })
     void whatIsNotThereIsNotFoundOrRefused(String path) {
         assertThat(get(API + path).statusCode()).isIn(400, 404);
     }

@@ -49,7 +49,8 @@ class AirframeBrowserTest extends BrowserTest {
         page.locator("#" + PANEL + "innerSection-file").setInputFiles(sectionFile());
         page.locator("button[value=check]").last().press("Enter");
         // The file has become text that stays in the form.
-        assertThat(page.locator("#" + PANEL + "innerSection-coordinates")).hasValue(Pattern.compile("Club section.*", Pattern.DOTALL));
+        assertThat(page.locator("#" + PANEL + "innerSection-coordinates"))
+                .hasValue(Pattern.compile("Club section.*", Pattern.DOTALL));
         publish(page);
         checkShown(page, "Wing without scripts");
         assertThat(page.locator("main")).containsText("Fuel vent");
@@ -78,17 +79,27 @@ class AirframeBrowserTest extends BrowserTest {
         page.navigate("/airframes/new");
         page.locator("#" + PANEL + "innerSection-kind-COORDINATES").check();
         page.locator("#" + PANEL + "innerSection-file")
-                .setInputFiles(new FilePayload("bad.dat", "text/plain", "1 0\n0.5 oops\n".getBytes(StandardCharsets.UTF_8)));
+                .setInputFiles(
+                        new FilePayload("bad.dat", "text/plain", "1 0\n0.5 oops\n".getBytes(StandardCharsets.UTF_8)));
         page.locator("button[value=save]").click();
-        assertThat(page.locator("#" + PANEL + "innerSection-coordinates-error")).containsText(Pattern.compile("Line 2"));
-        assertThat(page.locator("#" + PANEL + "innerSection-coordinates")).hasValue(Pattern.compile(".*oops.*", Pattern.DOTALL));
+        assertThat(page.locator("#" + PANEL + "innerSection-coordinates-error"))
+                .containsText(Pattern.compile("Line 2"));
+        assertThat(page.locator("#" + PANEL + "innerSection-coordinates"))
+                .hasValue(Pattern.compile(".*oops.*", Pattern.DOTALL));
         assertAccessible(page);
         assertFits(page);
         screenshot(page, "airframe-refused-390");
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"/", "/airframes", "/airframes/quillmere-tapered-low-wing", "/airframes/quillmere-strut-braced-high-wing/edit", "/nowhere"})
+    @ValueSource(
+            strings = {
+                "/",
+                "/airframes",
+                "/airframes/quillmere-tapered-low-wing",
+                "/airframes/quillmere-strut-braced-high-wing/edit",
+                "/nowhere"
+            })
     void pagesAreAccessibleInBothLightsAndFitAPhone(String path) {
         String name = path.replaceAll("[^a-z]+", "-");
         for (int width : new int[] {NARROW, WIDE}) {

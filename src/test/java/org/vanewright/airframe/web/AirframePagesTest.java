@@ -46,7 +46,10 @@ class AirframePagesTest extends ServerTest {
     private String publish(String name) {
         HttpResponse<String> response = postForm("/airframes/new", soundForm(name));
         assertThat(response.statusCode()).as(response.body()).isEqualTo(302);
-        return java.net.URI.create(response.headers().firstValue("Location").orElseThrow()).getPath();
+        return java.net
+                .URI
+                .create(response.headers().firstValue("Location").orElseThrow())
+                .getPath();
     }
 
     @Test
@@ -69,7 +72,9 @@ class AirframePagesTest extends ServerTest {
     void noPageHoldsAStyleOrScriptOfItsOwn() {
         for (String path : new String[] {"/", "/airframes", DEMO, DEMO + "/edit", "/airframes/new", "/nowhere"}) {
             Document page = page(path, path.equals("/nowhere") ? 404 : 200);
-            assertThat(page.select("style, [style], script:not([src]), [onclick]")).as(path).isEmpty();
+            assertThat(page.select("style, [style], script:not([src]), [onclick]"))
+                    .as(path)
+                    .isEmpty();
             assertThat(page.select("main")).as(path).hasSize(1);
             assertThat(page.select("h1")).as(path).hasSize(1);
             assertThat(page.select(".caution-line").text()).as(path).contains("licensed engineer");
@@ -115,8 +120,12 @@ class AirframePagesTest extends ServerTest {
         Map<String, String> fields = fields(page(path + "/edit", 200));
         fields.put("action", "save");
         assertThat(postForm(path + "/edit", fields).statusCode()).isEqualTo(302);
-        String first = json(get("/api/v1/airframes/twice-the-same/revisions/1"), 200).get("sha256").asString();
-        String second = json(get("/api/v1/airframes/twice-the-same/revisions/2"), 200).get("sha256").asString();
+        String first = json(get("/api/v1/airframes/twice-the-same/revisions/1"), 200)
+                .get("sha256")
+                .asString();
+        String second = json(get("/api/v1/airframes/twice-the-same/revisions/2"), 200)
+                .get("sha256")
+                .asString();
         assertThat(second).isEqualTo(first);
     }
 
@@ -129,7 +138,8 @@ class AirframePagesTest extends ServerTest {
         Element station = page.expectFirst("#surfaces-0-panels-1-innerStationMm");
         assertThat(station.val()).isEqualTo("1520 or so");
         assertThat(station.attr("aria-invalid")).isEqualTo("true");
-        assertThat(page.expectFirst("#" + station.attr("aria-describedby")).text()).contains("a number such as 12.5");
+        assertThat(page.expectFirst("#" + station.attr("aria-describedby")).text())
+                .contains("a number such as 12.5");
         assertThat(page.expectFirst("#speeds-vneKt-error").text()).contains("more than the stall speed Vs1");
         assertThat(page.select("#form-problems a").eachAttr("href")).contains("#name", "#" + station.id());
         for (String link : page.select("#form-problems a").eachAttr("href")) {
@@ -185,7 +195,10 @@ class AirframePagesTest extends ServerTest {
         fields.put("surfaces[0].name", "<b>Wing</b>");
         fields.put("surfaces[0].keepOuts[0].reason", "</text><script>alert(2)</script>");
         HttpResponse<String> response = postForm("/airframes/new", fields);
-        String path = java.net.URI.create(response.headers().firstValue("Location").orElseThrow()).getPath();
+        String path = java.net
+                .URI
+                .create(response.headers().firstValue("Location").orElseThrow())
+                .getPath();
         for (String url : new String[] {path, path + "/edit", "/airframes", "/"}) {
             Document page = page(url, 200);
             assertThat(page.select("script:not([src])")).as(url).isEmpty();
@@ -200,7 +213,8 @@ class AirframePagesTest extends ServerTest {
         Map<String, String> fields = soundForm("Absurd");
         fields.put("surfaces[0].panels[0].innerChordMm", number);
         Document page = parsed(postForm("/airframes/new", fields), 422);
-        assertThat(page.expectFirst("#surfaces-0-panels-0-innerChordMm-error").text()).startsWith("Must be");
+        assertThat(page.expectFirst("#surfaces-0-panels-0-innerChordMm-error").text())
+                .startsWith("Must be");
         assertThat(page.expectFirst("#surfaces-0-panels-0-innerChordMm").val()).isEqualTo(number);
     }
 
@@ -229,8 +243,12 @@ class AirframePagesTest extends ServerTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "/airframes/nowhere", "/airframes/%2e%2e", "/airframes/UPPER", "/airframes/a/revisions/0",
-                "/airframes/quillmere-tapered-low-wing/revisions/99", "/airframes?cursor=nonsense"
+                "/airframes/nowhere",
+                "/airframes/%2e%2e",
+                "/airframes/UPPER",
+                "/airframes/a/revisions/0",
+                "/airframes/quillmere-tapered-low-wing/revisions/99",
+                "/airframes?cursor=nonsense"
             })
     void whatIsNotThereIsAPageThatSaysSo(String path) {
         HttpResponse<String> response = get(path, "Accept", "text/html");

@@ -54,7 +54,8 @@ class FormTest {
         Form form = posted("s[0].p[0].a", "A", "s[0].p[1].a", "B", "s[0].p[2].a", "C", "s[1].p[1].a", "D");
         form.remove("s[0].p", 1);
         assertThat(form.values())
-                .containsOnly(Map.entry("s[0].p[0].a", "A"), Map.entry("s[0].p[1].a", "C"), Map.entry("s[1].p[1].a", "D"));
+                .containsOnly(
+                        Map.entry("s[0].p[0].a", "A"), Map.entry("s[0].p[1].a", "C"), Map.entry("s[1].p[1].a", "D"));
         assertThat(form.size("s")).isEqualTo(2);
         assertThat(form.size("s[0].p")).isEqualTo(2);
     }

@@ -9,7 +9,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class LocalPathTest {
     @ParameterizedTest
-    @ValueSource(strings = {"/", "/airframes", "/airframes/a-b/revisions/2", "/airframes?cursor=ab%3D", "/search?q=a+b&x=1"})
+    @ValueSource(
+            strings = {"/", "/airframes", "/airframes/a-b/revisions/2", "/airframes?cursor=ab%3D", "/search?q=a+b&x=1"})
     void keepsPathsOfThisService(String path) {
         assertThat(LocalPath.orHome(path)).isEqualTo(path);
         assertThat(URI.create(LocalPath.orHome(path)).getHost()).isNull();

@@ -17,7 +17,19 @@ class NumbersTest {
 
     @ParameterizedTest
     @ValueSource(
-            strings = {"", " ", "1,234.5", "1.234,5", "1,2,3", "NaN", "Infinity", "1e9", "0x10", "12 mm", "١٢", "1234567890123"
+            strings = {
+                "",
+                " ",
+                "1,234.5",
+                "1.234,5",
+                "1,2,3",
+                "NaN",
+                "Infinity",
+                "1e9",
+                "0x10",
+                "12 mm",
+                "١٢",
+                "1234567890123"
             })
     void refusesEverythingElse(String typed) {
         assertThat(Numbers.parse(typed)).isEmpty();
