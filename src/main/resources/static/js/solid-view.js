@@ -8,7 +8,7 @@ import { Turntable } from './turntable.js';
 
 const SHARP_DEG = 25;
 const STEP = Math.PI / 12;
-const HOME = { azimuth: Math.PI / 4, elevation: 0.6155, zoom: 1 };
+const HOME = { azimuth: Math.PI / 4, elevation: 0.6155, zoom: 1.2 };
 
 function colour(name) {
   return new Color(getComputedStyle(document.documentElement).getPropertyValue(name).trim());

@@ -19,8 +19,10 @@ public final class SectionCalculation {
     /** A chord that misses its unit length by more than this was probably given in another unit. */
     private static final double UNIT_CHORD_SLACK = 0.02;
 
-    /** The blunt trailing edges of one section may end this much apart. */
-    private static final double REAR_END_SLACK = 1e-9;
+    private static final double ROUNDING = 1e-9;
+
+    /** By how much the sides of a blunt trailing edge may miss x = 1. */
+    private static final double SLANT = 0.002;
 
     private static final String NACA_METHOD = "Thickness form and mean line by their published formulas, thickness laid"
             + " off square to the mean line; arc length by quadrature along the skin from the leading edge.";
@@ -80,7 +82,8 @@ public final class SectionCalculation {
             Checks checks, @Nullable List<@Nullable Double> given, @Nullable Section section) {
         int count = given == null ? 0 : given.size();
         String allowed = "1 to " + MOST_STATIONS + " numbers";
-        if (given == null || !checks.require(count >= 1 && count <= MOST_STATIONS, "stations", count + " numbers", allowed)) {
+        if (given == null
+                || !checks.require(count >= 1 && count <= MOST_STATIONS, "stations", count + " numbers", allowed)) {
             checks.require(given != null, "stations", null, allowed);
             return List.of();
         }
@@ -101,24 +104,25 @@ public final class SectionCalculation {
                 section.atArcLength(SurfaceSide.UPPER, 0).x(),
                 section.atArcLength(SurfaceSide.LOWER, 0).x());
         // the leading edge of a NACA section is exactly 0
-        return Math.abs(front) < REAR_END_SLACK ? 0 : front;
+        return Math.abs(front) < ROUNDING ? 0 : front;
     }
 
-    /** x = 1 is meant as the trailing edge also where one side of a slanting blunt edge ends a little before it. */
+    /** A blunt trailing edge slants, so that one side ends a little before x = 1 and the other a little behind it. */
     private static double last(Section section) {
-        return Math.max(section.maximumX(SurfaceSide.UPPER), section.maximumX(SurfaceSide.LOWER));
+        double rear = Math.max(section.maximumX(SurfaceSide.UPPER), section.maximumX(SurfaceSide.LOWER));
+        return Math.abs(rear - 1) < SLANT ? 1 : rear;
     }
 
     private static List<SectionResult.Place> places(Section section, SurfaceSide side, List<Double> stations) {
         double rear = section.maximumX(side);
         return stations.stream()
-                .map(x -> section.atX(side, Math.min(x, rear)))
-                .map(SectionCalculation::place)
+                .map(x -> place(section.atX(side, Math.min(x, rear)), x))
                 .toList();
     }
 
-    private static SectionResult.Place place(SkinPoint p) {
-        return new SectionResult.Place(p.x(), p.y(), p.arcLength());
+    /** The asked-for x where the skin has it, not what a root finder makes of it. */
+    private static SectionResult.Place place(SkinPoint p, double asked) {
+        return new SectionResult.Place(Math.abs(p.x() - asked) < ROUNDING ? asked : p.x(), p.y(), p.arcLength());
     }
 
     private static List<String> validity(Section section) {

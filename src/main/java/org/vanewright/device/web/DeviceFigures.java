@@ -58,14 +58,6 @@ class DeviceFigures {
     }
 
     static String threeViewSvg(DeviceDesign design, String name, String id) {
-        return SvgWriter.inline(DeviceDrawing.threeView(design, name), "drawing views", id);
-    }
-
-    /** The dimensioned drawing of a revision, for a file. */
-    static Drawing drawing(Revision<DeviceDocument> revision) {
-        DeviceDocument device = revision.content();
-        Drawing plain = DeviceDrawing.threeView(device.design(), device.name());
-        String title = device.name() + ", revision " + revision.number() + (device.invented() ? ", invented" : "");
-        return new Drawing(title, plain.description(), plain.shapes());
+        return SvgWriter.inline(DeviceSheet.views(DeviceDrawing.threeView(design, name), name), "drawing views", id);
     }
 }

@@ -62,7 +62,7 @@ class DeviceFiles {
         PlateQuery plates = PlateQuery.of(query);
         query.throwIfAny();
         Revision<DeviceDocument> revision = query.revisionOf(slug, devices);
-        Mesh mesh = solids.exact(DeviceSolids.on(revision.content().design(), query.undersideRadiusMm()));
+        Mesh mesh = solids.exact(query.design(revision.content()));
         Plate plate = plates.plate(mesh);
         String name = "-plate-" + plate.number() + "-of-" + plate.plates() + ".3mf";
         return send(
@@ -83,18 +83,12 @@ class DeviceFiles {
                 SVG,
                 asked,
                 request,
-                r -> SvgWriter.write(DeviceFigures.drawing(r)).getBytes(StandardCharsets.UTF_8));
+                r -> SvgWriter.write(DeviceSheet.drawing(r, caution())).getBytes(StandardCharsets.UTF_8));
     }
 
     @GetMapping("/drawing.pdf")
     ResponseEntity<byte[]> pdf(@PathVariable("slug") String slug, HttpServletRequest asked, WebRequest request) {
-        return drawing(
-                slug,
-                ".pdf",
-                MediaType.APPLICATION_PDF,
-                asked,
-                request,
-                r -> DeviceSheet.pdf(r, DeviceFigures.drawing(r), caution()));
+        return drawing(slug, ".pdf", MediaType.APPLICATION_PDF, asked, request, r -> DeviceSheet.pdf(r, caution()));
     }
 
     private String caution() {
@@ -112,7 +106,7 @@ class DeviceFiles {
         query.throwIfAny();
         Revision<DeviceDocument> revision = query.revisionOf(slug, devices);
         Supplier<byte[]> bytes = () -> {
-            Mesh mesh = solids.exact(DeviceSolids.on(revision.content().design(), query.undersideRadiusMm()));
+            Mesh mesh = solids.exact(query.design(revision.content()));
             return format.write(mesh, label(revision));
         };
         return send(revision, suffix, type, query, "solid", request, bytes);

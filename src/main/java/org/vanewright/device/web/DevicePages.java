@@ -87,7 +87,7 @@ class DevicePages {
         List<PlateView> views = List.of();
         if (!form.hasProblems()) {
             try {
-                Mesh mesh = solids.exact(DeviceSolids.on(revision.content().design(), query.undersideRadiusMm()));
+                Mesh mesh = solids.exact(query.design(revision.content()));
                 views = PlateView.of(plates.plates(mesh), mesh);
             } catch (InvalidInputException e) {
                 form.refuse(e.problems());

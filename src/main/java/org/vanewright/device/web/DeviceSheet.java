@@ -13,63 +13,97 @@ import org.vanewright.engineering.drawing.PdfWriter;
 import org.vanewright.engineering.drawing.Shape;
 import org.vanewright.engineering.drawing.Similarity;
 import org.vanewright.engineering.geometry.Point2;
+import org.vanewright.engineering.solid.DeviceDrawing;
 import org.vanewright.record.Revision;
 
-/** The three-view drawing of a device on a sheet of A4, with its revision and the cautions. */
+/**
+ * The three-view drawing of a revision on A4, with what it belongs to and the cautions in the corner above the front
+ * view, which third-angle projection leaves free.
+ */
 final class DeviceSheet {
     private static final double WIDTH_MM = 297;
     private static final double HEIGHT_MM = 210;
-    private static final double MARGIN_MM = 12;
     private static final double TEXT_MM = 2.2;
-    private static final double LINE_MM = 4.2;
-    private static final double FOOT_MM = 24;
+    private static final double LINE_MM = 3.8;
+    private static final double GAP_MM = 6;
+    private static final double WIDEST_MM = 85;
+    /** Height of the corner that the text may need. */
+    private static final double CORNER_MM = 60;
 
     private DeviceSheet() {}
 
-    /** @param caution one paragraph, wrapped over the width of the sheet */
-    static byte[] pdf(Revision<DeviceDocument> revision, Drawing drawing, String caution) {
-        Bounds content = Bounds.of(drawing);
-        double room = HEIGHT_MM - 2 * MARGIN_MM - FOOT_MM;
-        double fit = Math.min(1, Math.min((WIDTH_MM - 2 * MARGIN_MM) / content.widthMm(), room / content.heightMm()));
-        Point2 middle = new Point2(WIDTH_MM / 2, HEIGHT_MM - MARGIN_MM - room / 2);
-        Similarity placed = new Similarity(fit, 0, middle.minus(content.centre().times(fit)));
-        PdfPage page = new PdfPage(
-                WIDTH_MM,
-                HEIGHT_MM,
-                List.of(new PdfPage.Part(drawing.shapes(), placed, null), PdfPage.Part.of(foot(revision, caution))));
+    /** @param caution one paragraph */
+    static Drawing drawing(Revision<DeviceDocument> revision, String caution) {
+        DeviceDocument device = revision.content();
+        Drawing plain = DeviceDrawing.threeView(device.design(), device.name());
+        Bounds frame = Bounds.of(plain);
+        double room = Math.min(WIDEST_MM, firstInCorner(plain, frame) - frame.minXMm() - 2 * GAP_MM);
+        List<Shape> shapes = new ArrayList<>(plain.shapes());
+        double y = frame.maxYMm() - GAP_MM - TEXT_MM;
+        for (String line : lines(revision, caution, room)) {
+            Point2 at = new Point2(frame.minXMm() + GAP_MM, y);
+            shapes.add(new Shape.Text(Layer.TEXT, line, at, TEXT_MM, 0, Shape.Align.START));
+            y -= LINE_MM;
+        }
+        String title = device.name() + ", revision " + revision.number() + (device.invented() ? ", invented" : "");
+        return new Drawing(title, plain.description(), shapes);
+    }
+
+    /** The drawing in the middle of a sheet of A4 on its side, at its own scale. */
+    static byte[] pdf(Revision<DeviceDocument> revision, String caution) {
+        Drawing drawing = drawing(revision, caution);
+        Point2 middle = new Point2(WIDTH_MM / 2, HEIGHT_MM / 2);
+        Point2 shift = middle.minus(Bounds.of(drawing).centre());
+        PdfPage.Part part = new PdfPage.Part(drawing.shapes(), Similarity.shift(shift.x(), shift.y()), null);
+        PdfPage page = new PdfPage(WIDTH_MM, HEIGHT_MM, List.of(part));
         return PdfWriter.write(
                 new PdfDocumentSpec(drawing.title(), drawing.description(), revision.createdAt(), List.of(page)));
     }
 
-    private static List<Shape> foot(Revision<DeviceDocument> r, String caution) {
-        List<String> lines = new ArrayList<>();
-        lines.add(r.content().name() + " · revision " + r.number() + " · SHA-256 " + r.shortHash()
-                + (r.content().invented() ? " · INVENTED demonstration data: do not build from it" : ""));
-        lines.addAll(wrapped(caution));
-        List<Shape> shapes = new ArrayList<>();
-        for (int i = 0; i < lines.size(); i++) {
-            Point2 at = new Point2(MARGIN_MM, MARGIN_MM + (lines.size() - 1 - i) * LINE_MM);
-            String fitting = Lettering.fit(lines.get(i), TEXT_MM, WIDTH_MM - 2 * MARGIN_MM);
-            shapes.add(new Shape.Text(Layer.TEXT, fitting, at, TEXT_MM, 0, Shape.Align.START));
-        }
-        return shapes;
+    /** The views alone, for a page that says the rest itself. */
+    static Drawing views(Drawing sheet, String name) {
+        Bounds frame = Bounds.of(sheet);
+        List<Shape> views = sheet.shapes().stream()
+                // the notes come last, after the name
+                .takeWhile(shape ->
+                        !(shape instanceof Shape.Text text && text.text().equals(name)))
+                .filter(shape -> !Bounds.of(shape).contains(frame))
+                .toList();
+        return new Drawing(sheet.title(), sheet.description(), views);
     }
 
-    private static List<String> wrapped(String paragraph) {
+    /** Where the drawing begins beside the corner. */
+    private static double firstInCorner(Drawing plain, Bounds frame) {
+        return plain.shapes().stream()
+                .map(Bounds::of)
+                .filter(b -> !b.contains(frame) && b.maxYMm() > frame.maxYMm() - CORNER_MM)
+                .mapToDouble(Bounds::minXMm)
+                .min()
+                .orElse(frame.maxXMm());
+    }
+
+    private static List<String> lines(Revision<DeviceDocument> r, String caution, double room) {
         List<String> lines = new ArrayList<>();
-        StringBuilder line = new StringBuilder();
+        lines.addAll(wrapped("Revision " + r.number() + " · SHA-256 " + r.shortHash(), room));
+        if (r.content().invented()) {
+            lines.addAll(wrapped("INVENTED demonstration data: do not build from it.", room));
+        }
+        lines.addAll(wrapped(caution, room));
+        return lines;
+    }
+
+    private static List<String> wrapped(String paragraph, double room) {
+        List<String> lines = new ArrayList<>();
+        String line = "";
         for (String word : paragraph.split(" ", -1)) {
             String longer = line.isEmpty() ? word : line + " " + word;
-            if (!line.isEmpty() && Lettering.widthMm(longer, TEXT_MM) > WIDTH_MM - 2 * MARGIN_MM) {
-                lines.add(line.toString());
-                line.setLength(0);
-                line.append(word);
-            } else {
-                line.setLength(0);
-                line.append(longer);
+            if (!line.isEmpty() && Lettering.widthMm(longer, TEXT_MM) > room) {
+                lines.add(line);
+                longer = word;
             }
+            line = longer;
         }
-        lines.add(line.toString());
+        lines.add(line);
         return lines;
     }
 }
