@@ -60,7 +60,7 @@ class AirframeEditor {
             Model model) {
         editing.requireOpen();
         Form form = posted(request, action);
-        AirframeDocument typed = AirframeForms.read(form, false);
+        AirframeDocument typed = AirframeForms.read(form, null);
         if (isChecked(action)) {
             form.refuse(AirframeRules.check(typed));
         }
@@ -82,7 +82,7 @@ class AirframeEditor {
         editing.requireOpen();
         Revision<AirframeDocument> started = airframes.exactly(new RevisionRef(slug, base));
         Form form = posted(request, action);
-        AirframeDocument typed = AirframeForms.read(form, started.content().invented());
+        AirframeDocument typed = AirframeForms.read(form, started.content());
         if (isChecked(action)) {
             form.refuse(AirframeRules.check(typed));
         }
@@ -101,7 +101,7 @@ class AirframeEditor {
     @PostMapping("/airframes/preview")
     String preview(HttpServletRequest request, Model model) {
         Form form = posted(request, "check");
-        AirframeDocument typed = AirframeForms.read(form, false);
+        AirframeDocument typed = AirframeForms.read(form, null);
         form.refuse(AirframeRules.check(typed));
         model.addAttribute("form", form);
         model.addAttribute("surfaces", AirframePreview.surfaces(typed, new Units(form.units())));

@@ -6,6 +6,7 @@ import static org.vanewright.platform.page.Quantity.MASS;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.vanewright.airframe.AirframeDocument;
 import org.vanewright.airframe.AirframeDocument.Masses;
@@ -85,10 +86,11 @@ final class AirframeForms {
     }
 
     /** The airframe as typed; what cannot be read is noted in the form. */
-    static AirframeDocument read(Form form, boolean invented) {
+    static AirframeDocument read(Form form, @Nullable AirframeDocument base) {
+        List<SectionSpec> known = base == null ? List.of() : sections(base);
         List<SurfaceDocument> surfaces = new ArrayList<>();
         for (int i = 0; i < form.size("surfaces"); i++) {
-            surfaces.add(readSurface(form, "surfaces[" + i + "]"));
+            surfaces.add(readSurface(form, "surfaces[" + i + "]", known));
         }
         String name = form.text("name");
         return new AirframeDocument(
@@ -105,14 +107,22 @@ final class AirframeForms {
                         form.number("speeds.cruiseKt")),
                 form.number("wingAreaM2", AREA),
                 surfaces,
-                invented);
+                base != null && base.invented());
     }
 
-    private static SurfaceDocument readSurface(Form form, String at) {
+    private static List<SectionSpec> sections(AirframeDocument airframe) {
+        return airframe.surfaces().stream()
+                .flatMap(s -> s.panels().stream())
+                .flatMap(p -> Stream.of(p.innerSection(), p.outerSection()))
+                .flatMap(Stream::ofNullable)
+                .toList();
+    }
+
+    private static SurfaceDocument readSurface(Form form, String at, List<SectionSpec> known) {
         List<PanelDocument> panels = new ArrayList<>();
         SectionSpec before = null;
         for (int i = 0; i < form.size(at + ".panels"); i++) {
-            PanelDocument panel = readPanel(form, at + ".panels[" + i + "]", before);
+            PanelDocument panel = readPanel(form, at + ".panels[" + i + "]", before, known);
             panels.add(panel);
             before = panel.outerSection();
         }
@@ -129,9 +139,10 @@ final class AirframeForms {
                 form.text(at + ".name"), form.choice(at + ".kind", SurfaceDocument.Kind.class), panels, keepOuts);
     }
 
-    private static PanelDocument readPanel(Form form, String at, @Nullable SectionSpec before) {
-        SectionSpec inner = SectionFields.read(form, at + ".innerSection", before);
-        SectionSpec outer = SectionFields.read(form, at + ".outerSection", inner);
+    private static PanelDocument readPanel(
+            Form form, String at, @Nullable SectionSpec before, List<SectionSpec> known) {
+        SectionSpec inner = SectionFields.read(form, at + ".innerSection", before, known);
+        SectionSpec outer = SectionFields.read(form, at + ".outerSection", inner, known);
         return new PanelDocument(
                 form.number(at + ".innerStationMm", LENGTH),
                 form.number(at + ".outerStationMm", LENGTH),

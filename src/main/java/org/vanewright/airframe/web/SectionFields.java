@@ -2,6 +2,7 @@ package org.vanewright.airframe.web;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.vanewright.engineering.input.FieldProblem;
@@ -42,28 +43,41 @@ final class SectionFields {
                 .collect(Collectors.joining("\n"));
     }
 
-    /** The section as typed; null, with the problem noted, where coordinates cannot be read. */
-    static @Nullable SectionSpec read(Form form, String at, @Nullable SectionSpec before) {
+    /**
+     * The section as typed; null, with the problem noted, where coordinates cannot be read.
+     *
+     * @param known sections of the revision the form started from: text nobody touched stays the same section, since
+     *     normalising it again would move the last digit
+     */
+    static @Nullable SectionSpec read(Form form, String at, @Nullable SectionSpec before, List<SectionSpec> known) {
         if (form.is(at + ".kind", SAME)) {
             return before;
         }
         if (form.is(at + ".kind", COORDINATES)) {
-            return coordinates(form, at);
+            return coordinates(form, at, known);
         }
         TrailingEdge edge = form.choice(at + ".trailingEdge", TrailingEdge.class);
         // Blunt is what an absent edge means, so one section is written in one way only.
         return new SectionSpec(form.text(at + ".naca"), edge == TrailingEdge.CLOSED ? edge : null, null, null);
     }
 
-    private static @Nullable SectionSpec coordinates(Form form, String at) {
+    private static @Nullable SectionSpec coordinates(Form form, String at, List<SectionSpec> known) {
         String typed = form.text(at + ".coordinates");
         if (typed == null) {
             form.refuse(new FieldProblem(at + ".coordinates", "missing", "coordinates, two numbers a line, or a file"));
             return null;
         }
+        String title = form.text(at + ".title");
+        String lines = typed.replace("\r", "");
+        Optional<List<List<Double>>> untouched = known.stream()
+                .map(SectionSpec::coordinates)
+                .filter(c -> c != null && text(c).equals(lines))
+                .findFirst();
+        if (untouched.isPresent()) {
+            return new SectionSpec(null, null, untouched.get(), title);
+        }
         try {
             SectionSpec read = CoordinateFile.parse(typed);
-            String title = form.text(at + ".title");
             return new SectionSpec(null, null, read.coordinates(), title == null ? read.title() : title);
         } catch (InvalidInputException e) {
             for (FieldProblem p : e.problems()) {

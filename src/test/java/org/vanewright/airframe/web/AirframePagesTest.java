@@ -5,12 +5,17 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.net.http.HttpResponse;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.Locale;
 import java.util.Map;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.vanewright.engineering.section.Section;
+import org.vanewright.engineering.section.Sections;
+import org.vanewright.engineering.section.SkinPoint;
+import org.vanewright.engineering.section.SurfaceSide;
 import org.vanewright.testing.ServerTest;
 
 /** Airframe pages as a browser without scripts meets them. */
@@ -44,12 +49,7 @@ class AirframePagesTest extends ServerTest {
     }
 
     private String publish(String name) {
-        HttpResponse<String> response = postForm("/airframes/new", soundForm(name));
-        assertThat(response.statusCode()).as(response.body()).isEqualTo(302);
-        return java.net
-                .URI
-                .create(response.headers().firstValue("Location").orElseThrow())
-                .getPath();
+        return location(postForm("/airframes/new", soundForm(name)));
     }
 
     @Test
@@ -116,8 +116,12 @@ class AirframePagesTest extends ServerTest {
 
     @Test
     void savingWhatWasNotChangedGivesTheSameDocument() {
-        String path = publish("Twice the same");
+        Map<String, String> typed = soundForm("Twice the same");
+        typed.put("surfaces[1].panels[0].innerSection.kind", "COORDINATES");
+        typed.put("surfaces[1].panels[0].innerSection.coordinates", coordinates());
+        String path = location(postForm("/airframes/new", typed));
         Map<String, String> fields = fields(page(path + "/edit", 200));
+        assertThat(fields.get("surfaces[1].panels[0].innerSection.title")).isEqualTo("Club section");
         fields.put("action", "save");
         assertThat(postForm(path + "/edit", fields).statusCode()).isEqualTo(302);
         String first = json(get("/api/v1/airframes/twice-the-same/revisions/1"), 200)
@@ -263,5 +267,25 @@ class AirframePagesTest extends ServerTest {
     @ValueSource(strings = {"/airframes/..%2f..%2fetc%2fpasswd", "/airframes/%00", "/css/..%2f..%2fapplication.yml"})
     void pathsThatClimbAreRefused(String path) {
         assertThat(get(path, "Accept", "text/html").statusCode()).isIn(400, 404);
+    }
+
+    private static String location(HttpResponse<String> response) {
+        assertThat(response.statusCode()).as(response.body()).isEqualTo(302);
+        return java.net
+                .URI
+                .create(response.headers().firstValue("Location").orElseThrow())
+                .getPath();
+    }
+
+    /** A symmetric section of 41 points under a title. */
+    private static String coordinates() {
+        Section section = Sections.naca("0012");
+        StringBuilder text = new StringBuilder("Club section\n");
+        for (int i = -20; i <= 20; i++) {
+            SurfaceSide side = i < 0 ? SurfaceSide.UPPER : SurfaceSide.LOWER;
+            SkinPoint p = section.atArcLength(side, section.arcLength(side) * Math.abs(i) / 20.0);
+            text.append(String.format(Locale.ROOT, "%.5f %.5f\n", p.x(), p.y()));
+        }
+        return text.toString();
     }
 }
