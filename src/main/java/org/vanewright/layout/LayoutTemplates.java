@@ -29,6 +29,11 @@ public final class LayoutTemplates {
         return pieces(plan, layout.content().name(), layout.number(), layout.sha256(), wing, pattern);
     }
 
+    /** Whether any row of the surface has a repeating strip. */
+    public static boolean hasStrips(LayoutPlan.SurfacePlan surface) {
+        return PlacementTemplate.hasStrips(surface.shape(), surface.placement(), surface.rows());
+    }
+
     /** @throws org.vanewright.engineering.input.InvalidInputException when a template cannot be drawn */
     public static void requireDrawable(LayoutPlan plan) {
         for (Wing wing : Wing.values()) {

@@ -19,6 +19,9 @@ import org.vanewright.engineering.wing.WingShape;
  * that overlap, within a row or between rows, are an error.
  */
 public final class Placer {
+    /** On both wings together; a page or template with more serves nobody. */
+    static final int MAX_DEVICES = 3000;
+
     private Placer() {}
 
     /**
@@ -43,6 +46,11 @@ public final class Placer {
                     "at least one free place; every device would sit in a keep-out, across a joint or off the skin");
             pattern.addAll(found);
         }
+        checks.require(
+                2 * pattern.size() <= MAX_DEVICES,
+                "rows",
+                2 * pattern.size() + " devices",
+                "at most " + MAX_DEVICES + " devices on both wings together");
         checks.throwIfAny();
         List<Station> stations = new ArrayList<>();
         for (Wing side : Wing.values()) {

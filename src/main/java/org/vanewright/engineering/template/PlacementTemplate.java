@@ -53,19 +53,26 @@ public final class PlacementTemplate {
     public List<TemplatePiece> strips(List<TemplateRow> rows, Wing wing) {
         List<TemplatePiece> strips = new ArrayList<>();
         for (TemplateRow row : rows) {
-            for (int panel = 0; panel < wingShape.panels().size(); panel++) {
-                if (StripPattern.suits(row, wingShape.panels().get(panel)) && countOn(row, wing, panel) > 0) {
-                    strips.add(strip(row, wing, panel));
-                }
+            for (int panel : stripPanels(wingShape, placement, row, wing)) {
+                strips.add(strip(row, wing, panel));
             }
         }
         return strips;
     }
 
-    private long countOn(TemplateRow row, Wing wing, int panel) {
+    /** Whether any row has a strip on either wing. */
+    public static boolean hasStrips(WingShape shape, Placement placement, List<TemplateRow> rows) {
+        return rows.stream()
+                .anyMatch(row -> !stripPanels(shape, placement, row, Wing.LEFT).isEmpty()
+                        || !stripPanels(shape, placement, row, Wing.RIGHT).isEmpty());
+    }
+
+    private static List<Integer> stripPanels(WingShape shape, Placement placement, TemplateRow row, Wing wing) {
         return placement.on(wing, row.plan().index()).stream()
-                .filter(s -> s.panel() == panel)
-                .count();
+                .map(Station::panel)
+                .distinct()
+                .filter(panel -> StripPattern.suits(row, shape.panels().get(panel)))
+                .toList();
     }
 
     private TemplatePiece piece(TemplateRow row, Wing wing, int panel, String name, List<Station> stations) {

@@ -2,7 +2,9 @@ package org.vanewright.layout.web;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.vanewright.airframe.SurfaceDrawings;
@@ -32,9 +34,10 @@ final class LayoutDrawings {
         List<StationRow> stations = StationRow.of(layout.content(), plan);
         List<LayoutView.RowView> rows = new ArrayList<>();
         List<LayoutView.GivenWay> givenWay = new ArrayList<>();
+        Map<Wing, List<TemplatePiece>> pieces = pieces(layout, plan);
         for (LayoutPlan.SurfacePlan surface : plan.surfaces()) {
             for (TemplateRow row : surface.rows()) {
-                rows.add(row(layout, plan, surface, row, stations));
+                rows.add(row(layout, plan, surface, row, stations, pieces));
             }
             surface.placement()
                     .notes()
@@ -44,10 +47,7 @@ final class LayoutDrawings {
                             n)));
         }
         rows.sort(Comparator.comparingInt(LayoutView.RowView::number));
-        boolean strips = !LayoutTemplates.pieces(plan, layout, Wing.LEFT, LayoutTemplates.Pattern.STRIP)
-                        .isEmpty()
-                || !LayoutTemplates.pieces(plan, layout, Wing.RIGHT, LayoutTemplates.Pattern.STRIP)
-                        .isEmpty();
+        boolean strips = plan.surfaces().stream().anyMatch(LayoutTemplates::hasStrips);
         return new LayoutView(surfaces(plan, units), rows, stations, givenWay, strips);
     }
 
@@ -93,13 +93,14 @@ final class LayoutDrawings {
             LayoutPlan plan,
             LayoutPlan.SurfacePlan surface,
             TemplateRow row,
-            List<StationRow> stations) {
+            List<StationRow> stations,
+            Map<Wing, List<TemplatePiece>> pieces) {
         int number = row.plan().index() + 1;
         RowDocument document = layout.content().rows().get(row.plan().index());
         List<StationRow> own = stations.stream().filter(s -> s.row() == number).toList();
         Wing shown = own.get(0).wing();
         List<StationRow> oneWing = own.stream().filter(s -> s.wing() == shown).toList();
-        List<TemplatePiece> pieces = LayoutTemplates.pieces(plan, layout, shown, LayoutTemplates.Pattern.FULL).stream()
+        List<TemplatePiece> ownPieces = pieces.getOrDefault(shown, List.of()).stream()
                 .filter(p -> p.row() == row.plan().index())
                 .toList();
         return new LayoutView.RowView(
@@ -111,7 +112,15 @@ final class LayoutDrawings {
                 oneWing.get(0),
                 oneWing.get(oneWing.size() - 1),
                 fitRadius(oneWing.get(oneWing.size() / 2)),
-                pieces);
+                ownPieces);
+    }
+
+    private static Map<Wing, List<TemplatePiece>> pieces(Revision<LayoutDocument> layout, LayoutPlan plan) {
+        Map<Wing, List<TemplatePiece>> pieces = new EnumMap<>(Wing.class);
+        for (Wing wing : Wing.values()) {
+            pieces.put(wing, LayoutTemplates.pieces(plan, layout, wing, LayoutTemplates.Pattern.FULL));
+        }
+        return pieces;
     }
 
     private static int count(List<StationRow> stations, Wing wing) {

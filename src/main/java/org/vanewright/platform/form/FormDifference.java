@@ -13,6 +13,7 @@ import java.util.Set;
  * @param yours what is in the form
  */
 public record FormDifference(String field, String before, String theirs, String yours) {
+    /** Every field in which the two changes differ, in the order of the page. */
     public static List<FormDifference> between(Form before, Form theirs, Form yours) {
         Set<String> paths = new LinkedHashSet<>(before.values().keySet());
         paths.addAll(theirs.values().keySet());
