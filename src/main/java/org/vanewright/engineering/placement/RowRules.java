@@ -21,8 +21,9 @@ public final class RowRules {
         Checks checks = new Checks();
         double inner = wing.innerStationMm();
         double outer = wing.outerStationMm();
-        boolean spanKnown = checks.range("fromMm", row.fromMm(), inner, outer, "mm")
-                & checks.range("toMm", row.toMm(), inner, outer, "mm");
+        boolean fromKnown = checks.range("fromMm", row.fromMm(), inner, outer, "mm");
+        boolean toKnown = checks.range("toMm", row.toMm(), inner, outer, "mm");
+        boolean spanKnown = fromKnown && toKnown;
         if (spanKnown) {
             checks.require(row.toMm() >= row.fromMm(), "toMm", row.toMm(), "not less than fromMm");
         }

@@ -83,7 +83,7 @@ final class CurveSection implements Section {
 
     @Override
     public boolean sameShapeAs(Section other) {
-        return equals(other) || sameSkin(other, SurfaceSide.UPPER) && sameSkin(other, SurfaceSide.LOWER);
+        return equals(other) || (sameSkin(other, SurfaceSide.UPPER) && sameSkin(other, SurfaceSide.LOWER));
     }
 
     private boolean sameSkin(Section other, SurfaceSide side) {

@@ -84,8 +84,10 @@ public final class BuildPlate {
         int back = (here + columns() - 1) / columns();
         double left = (bedWidth - across * width - (across - 1) * spacing) / 2;
         double front = (bedDepth - back * depth - (back - 1) * spacing) / 2;
-        double x = left + i % columns() * (width + spacing);
-        double y = front + i / columns() * (depth + spacing);
+        int column = i % columns();
+        int row = i / columns();
+        double x = left + column * (width + spacing);
+        double y = front + row * (depth + spacing);
         return new Placement(order, x - mesh.low(1), y + mesh.high(2), mesh.high(0));
     }
 

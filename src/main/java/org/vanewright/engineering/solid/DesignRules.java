@@ -96,14 +96,14 @@ public final class DesignRules {
         checks.range("base.thicknessMm", base.thicknessMm(), 0.4, 20, MM);
         Double corner = base.cornerRadiusMm();
         checks.require(
-                corner != null && (corner == 0 || corner >= 0.1 && corner <= 75),
+                corner != null && (corner == 0 || (corner >= 0.1 && corner <= 75)),
                 "base.cornerRadiusMm",
                 corner,
                 "0 mm, or 0.1 mm to 75 mm");
         checks.range("base.edgeBevelMm", base.edgeBevelMm(), 0, 10, MM);
         checks.optionalRange("base.trailingEdgeInsetMm", base.trailingEdgeInsetMm(), 0, 240, MM);
         Double radius = base.undersideRadiusMm();
-        boolean ok = radius == null || Double.isFinite(radius) && Math.abs(radius) >= 2 && Math.abs(radius) <= 1e6;
+        boolean ok = radius == null || (Double.isFinite(radius) && Math.abs(radius) >= 2 && Math.abs(radius) <= 1e6);
         checks.require(
                 ok, "base.undersideRadiusMm", radius, "2 mm to 1000000 mm, negative over a hollow, absent for flat");
     }

@@ -71,7 +71,7 @@ final class VaneShape {
         double top = wanted.last();
         for (double z : wanted) {
             boolean clear = kept.isEmpty() || z - kept.get(kept.size() - 1) >= least;
-            if (clear && (top - z >= least || z == top) || z == top) {
+            if (z == top || (clear && top - z >= least)) {
                 kept.add(z);
             }
         }

@@ -128,9 +128,9 @@ public final class UnrollCalculation {
             if (checks.present(field, place, "a span fraction and a chord fraction") && place != null) {
                 Double span = place.spanFraction();
                 Double chord = place.chordFraction();
-                boolean ok = checks.range(field + ".spanFraction", span, 0, 1, "")
-                        & checks.range(field + ".chordFraction", chord, 0, 1, "");
-                if (ok) {
+                boolean spanOk = checks.range(field + ".spanFraction", span, 0, 1, "");
+                boolean chordOk = checks.range(field + ".chordFraction", chord, 0, 1, "");
+                if (spanOk && chordOk) {
                     places.add(new Point2(number(span), number(chord)));
                 }
             }

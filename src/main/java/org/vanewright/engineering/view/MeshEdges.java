@@ -27,7 +27,7 @@ final class MeshEdges {
                 if (other != null) {
                     boolean here = projection.faces(t);
                     boolean there = projection.faces(other);
-                    if (here != there || here && sharp(mesh, t, other)) {
+                    if (here != there || (here && sharp(mesh, t, other))) {
                         shown.add(new Edge(a, b, here != there));
                     }
                 }

@@ -34,7 +34,8 @@ public record LayoutView(
      * @param document as recorded
      * @param device exact revision
      * @param pitchSvg close-up of one pitch
-     * @param perWing devices on the left and right wing
+     * @param left devices on the left wing
+     * @param right devices on the right wing
      * @param innermost first and last station, for the ranges shown
      * @param outermost last station
      * @param fitRadiusMm radius of the skin along the device at the middle of the row; absent where it is all but flat
@@ -45,7 +46,8 @@ public record LayoutView(
             RowDocument document,
             Revision<DeviceDocument> device,
             String pitchSvg,
-            int[] perWing,
+            int left,
+            int right,
             StationRow innermost,
             StationRow outermost,
             @Nullable Double fitRadiusMm,

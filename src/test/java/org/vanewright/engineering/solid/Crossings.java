@@ -61,7 +61,7 @@ final class Crossings {
         double u = volume(m, p, q, a, b);
         double v = volume(m, p, q, b, c);
         double w = volume(m, p, q, c, a);
-        return u > TOUCH && v > TOUCH && w > TOUCH || u < -TOUCH && v < -TOUCH && w < -TOUCH;
+        return (u > TOUCH && v > TOUCH && w > TOUCH) || (u < -TOUCH && v < -TOUCH && w < -TOUCH);
     }
 
     private static double volume(Mesh m, int a, int b, int c, int d) {
