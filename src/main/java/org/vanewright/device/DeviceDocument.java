@@ -1,5 +1,7 @@
 package org.vanewright.device;
 
+import com.fasterxml.jackson.annotation.JsonCreator;
+import com.fasterxml.jackson.annotation.JsonProperty;
 import org.jspecify.annotations.Nullable;
 import org.vanewright.engineering.solid.DeviceDesign;
 import org.vanewright.record.RecordContent;
@@ -29,6 +31,36 @@ public record DeviceDocument(
         @Nullable Double densityKgM3,
         boolean invented)
         implements RecordContent {
+    @SuppressWarnings("NullAway") // documents arrive with parts missing; the rules name them
+    public DeviceDocument {
+        name = name == null ? "" : name;
+    }
+
+    /** As read from JSON, where {@code invented} may be left out and then is false. */
+    @JsonCreator(mode = JsonCreator.Mode.PROPERTIES)
+    @SuppressWarnings("NullAway") // the canonical constructor takes what is absent
+    static DeviceDocument read(
+            @JsonProperty("name") @Nullable String name,
+            @JsonProperty("description") @Nullable String description,
+            @JsonProperty("vane") DeviceDesign.@Nullable Vane vane,
+            @JsonProperty("pair") DeviceDesign.@Nullable Pair pair,
+            @JsonProperty("base") DeviceDesign.@Nullable Base base,
+            @JsonProperty("indexMark") @Nullable Boolean indexMark,
+            @JsonProperty("chordToleranceMm") @Nullable Double chordToleranceMm,
+            @JsonProperty("densityKgM3") @Nullable Double densityKgM3,
+            @JsonProperty("invented") @Nullable Boolean invented) {
+        return new DeviceDocument(
+                name,
+                description,
+                vane,
+                pair,
+                base,
+                indexMark,
+                chordToleranceMm,
+                densityKgM3,
+                Boolean.TRUE.equals(invented));
+    }
+
     public DeviceDesign design() {
         return new DeviceDesign(vane, pair, base, indexMark, chordToleranceMm);
     }

@@ -49,6 +49,12 @@ final class DeviceParameters {
         return device.pair() == null ? shape + ", " + size : "Pair, " + shape.toLowerCase(Locale.ROOT) + ", " + size;
     }
 
+    /** Whether vane and base end in one plane, on which the piece can stand while it prints. */
+    static boolean stands(DeviceDocument device) {
+        Base base = DesignRules.withDefaults(device.design()).base();
+        return base != null && Double.valueOf(0).equals(base.trailingEdgeInsetMm());
+    }
+
     private void vane(Vane v, @Nullable Pair pair) {
         String part = pair == null ? "Vane" : "Each vane";
         row(part, "Planform", DeviceChoices.words(Objects.requireNonNull(v.planform())));
