@@ -97,7 +97,7 @@ final class DeviceParameters {
         row("Base", "Trailing edge to rear end", inset == null || inset == 0 ? "flush" : units.deviceLength(inset));
         Double radius = b.undersideRadiusMm();
         String skin = radius == null
-                ? "flat, unless a layout gives the skin's radius"
+                ? "flat, unless a layout finds another"
                 : units.deviceLength(Math.abs(radius)) + (radius > 0 ? " over a bulging skin" : " over a hollow skin");
         row("Base", "Underside radius", skin);
     }

@@ -143,9 +143,13 @@ class DevicePagesTest extends ServerTest {
         for (Element field : page.select(".device-form [name]")) {
             boolean chosen = !field.is("[type=radio], [type=checkbox]") || field.hasAttr("checked");
             if (chosen && !field.is("button")) {
-                fields.put(field.attr("name"), field.val());
+                fields.put(field.attr("name"), field.is("select") ? chosen(field) : field.val());
             }
         }
         return fields;
+    }
+
+    private static String chosen(Element select) {
+        return select.select("option[selected]").attr("value");
     }
 }
