@@ -6,8 +6,10 @@ import org.jspecify.annotations.Nullable;
 import org.vanewright.engineering.input.Checks;
 import org.vanewright.engineering.input.FieldProblem;
 import org.vanewright.engineering.input.InvalidInputException;
+import org.vanewright.engineering.section.Section;
 import org.vanewright.engineering.section.SectionSpec;
 import org.vanewright.engineering.section.Sections;
+import org.vanewright.engineering.section.SurfaceSide;
 
 /** The rules of one surface: panels that join, chords and sections that can be built, keep-outs that lie on it. */
 final class SurfaceRules {
@@ -20,6 +22,8 @@ final class SurfaceRules {
     /** So is a panel that loses more than nine tenths of its chord. */
     private static final double MIN_TAPER = 0.1;
     /** Stations of neighbouring panels must agree to this. */
+    private static final double CHORD_TOLERANCE = 0.01;
+
     private static final double JOINT_TOLERANCE_MM = 0.01;
 
     private SurfaceRules() {}
@@ -85,7 +89,14 @@ final class SurfaceRules {
             return;
         }
         try {
-            Sections.of(section);
+            Section built = Sections.of(section);
+            double end = built.maximumX(SurfaceSide.UPPER);
+            // Chords come from the panel, so a section of another size would make another wing.
+            checks.require(
+                    Math.abs(end - 1) <= CHORD_TOLERANCE,
+                    field + ".coordinates",
+                    end,
+                    "a trailing edge at x = 1, since chords come from the panel; an uploaded file is brought to that");
         } catch (InvalidInputException e) {
             checks.addUnder(field, e.problems());
         }

@@ -224,7 +224,7 @@ class ServiceTest {
         assertThat(response.statusCode()).isEqualTo(status);
         assertThat(response.headers().firstValue("Content-Type").orElseThrow()).startsWith("text/html");
         assertThat(response.body()).contains("<h1").doesNotContain("secret", "Exception");
-        assertThat(response.body().contains("Reference")).isEqualTo(status == 500);
+        assertThat(response.body().contains("quote reference")).isEqualTo(status == 500);
     }
 
     private HttpResponse<String> get(String path) throws IOException, InterruptedException {
