@@ -1,5 +1,7 @@
 package org.vanewright.device.web;
 
+import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.tags.Tag;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpStatus;
@@ -26,6 +28,7 @@ import org.vanewright.record.web.Verification;
 /** Devices as JSON. */
 @RestController
 @RequestMapping("/api/v1/devices")
+@Tag(name = "Devices", description = "The printed pieces that clubs share, as immutable revisions.")
 class DeviceApi {
     private static final String PLURAL = "devices";
 
@@ -35,6 +38,7 @@ class DeviceApi {
         this.devices = devices;
     }
 
+    @Operation(summary = "Published devices, newest first, by cursor")
     @GetMapping
     RevisionSummary.Page list(
             @RequestParam(name = "cursor", required = false) @Nullable String cursor,
@@ -42,16 +46,19 @@ class DeviceApi {
         return RevisionSummary.Page.of(devices.list(cursor, limit));
     }
 
+    @Operation(summary = "Publish a new device")
     @PostMapping
     ResponseEntity<RevisionBody<DeviceDocument>> create(@RequestBody DeviceDocument device) {
         return RevisionResponses.created(PLURAL, devices.create(device, Contributors.OPEN_EDITING, null));
     }
 
+    @Operation(summary = "The published revision")
     @GetMapping("/{slug}")
     ResponseEntity<RevisionBody<DeviceDocument>> latest(@PathVariable("slug") String slug) {
         return RevisionResponses.ok(devices.published(slug));
     }
 
+    @Operation(summary = "Every revision, newest first")
     @GetMapping("/{slug}/revisions")
     List<RevisionSummary> history(@PathVariable("slug") String slug) {
         devices.published(slug);
@@ -59,6 +66,7 @@ class DeviceApi {
     }
 
     /** The next revision; {@code If-Match} names the one it changes by its entity tag. */
+    @Operation(summary = "Publish the next revision")
     @PostMapping("/{slug}/revisions")
     ResponseEntity<RevisionBody<DeviceDocument>> revise(
             @PathVariable("slug") String slug,
@@ -76,12 +84,14 @@ class DeviceApi {
         return RevisionResponses.created(PLURAL, devices.revise(current.ref(), device, Contributors.OPEN_EDITING));
     }
 
+    @Operation(summary = "One exact revision")
     @GetMapping("/{slug}/revisions/{number}")
     ResponseEntity<RevisionBody<DeviceDocument>> revision(
             @PathVariable("slug") String slug, @PathVariable("number") int number) {
         return RevisionResponses.ok(devices.exactly(new RevisionRef(slug, number)));
     }
 
+    @Operation(summary = "Compute the hash of a revision again")
     @GetMapping("/{slug}/revisions/{number}/verify")
     Verification verify(@PathVariable("slug") String slug, @PathVariable("number") int number) {
         Revision<DeviceDocument> revision = devices.exactly(new RevisionRef(slug, number));

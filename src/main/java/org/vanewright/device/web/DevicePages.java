@@ -99,6 +99,7 @@ class DevicePages {
         model.addAttribute("revision", revision);
         model.addAttribute("device", revision.content());
         model.addAttribute("form", form);
+        model.addAttribute("stands", DeviceParameters.stands(revision.content()));
         model.addAttribute("asked", plates);
         model.addAttribute("undersideRadiusMm", query.undersideRadiusMm());
         model.addAttribute("plates", views);
@@ -124,6 +125,7 @@ class DevicePages {
         Mesh mesh = solids.exact(device.design());
         model.addAttribute("revision", revision);
         model.addAttribute("device", device);
+        model.addAttribute("stands", DeviceParameters.stands(device));
         model.addAttribute("summary", DeviceParameters.summary(device, units));
         model.addAttribute("stillSvg", figures.still(revision));
         model.addAttribute("drawingSvg", figures.threeView(revision));

@@ -49,6 +49,12 @@ final class DeviceParameters {
         return device.pair() == null ? shape + ", " + size : "Pair, " + shape.toLowerCase(Locale.ROOT) + ", " + size;
     }
 
+    /** Whether vane and base end in one plane, on which the piece can stand while it prints. */
+    static boolean stands(DeviceDocument device) {
+        Base base = DesignRules.withDefaults(device.design()).base();
+        return base != null && Double.valueOf(0).equals(base.trailingEdgeInsetMm());
+    }
+
     private void vane(Vane v, @Nullable Pair pair) {
         String part = pair == null ? "Vane" : "Each vane";
         row(part, "Planform", DeviceChoices.words(Objects.requireNonNull(v.planform())));
@@ -91,7 +97,7 @@ final class DeviceParameters {
         row("Base", "Trailing edge to rear end", inset == null || inset == 0 ? "flush" : units.deviceLength(inset));
         Double radius = b.undersideRadiusMm();
         String skin = radius == null
-                ? "flat, unless a layout gives the skin's radius"
+                ? "flat, unless a layout finds another"
                 : units.deviceLength(Math.abs(radius)) + (radius > 0 ? " over a bulging skin" : " over a hollow skin");
         row("Base", "Underside radius", skin);
     }

@@ -1,0 +1,4 @@
+@NullMarked
+package org.vanewright.bench;
+
+import org.jspecify.annotations.NullMarked;

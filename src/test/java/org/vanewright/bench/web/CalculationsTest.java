@@ -1,0 +1,180 @@
+package org.vanewright.bench.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.StreamSupport;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.vanewright.testing.ServerTest;
+import tools.jackson.databind.JsonNode;
+
+/** Calculations as programs meet them. */
+class CalculationsTest extends ServerTest {
+    private static final String PLAIN = "{\"vane\":{\"heightMm\":8,\"lengthMm\":20,\"thicknessMm\":1.2},"
+            + "\"base\":{\"lengthMm\":30,\"widthMm\":16,\"thicknessMm\":1},\"indexMark\":false";
+
+    private JsonNode calculate(String name, String body) {
+        JsonNode answer = json(postJson("/api/v1/calculations/" + name, body), 200);
+        assertThat(answer.get("method").asString()).isNotBlank();
+        assertThat(answer.get("sources")).isNotEmpty();
+        assertThat(answer.get("validity").isArray()).isTrue();
+        return answer;
+    }
+
+    @Test
+    void sectionAgainstThePublishedOrdinates() {
+        JsonNode answer = calculate("section", "{\"section\":{\"naca\":\"0012\"},\"stations\":[0,0.3,1]}");
+        // Abbott, von Doenhoff, Stivers, NACA Report 824, 1945: NACA 0012, 6.002 % at 30 % (from memory)
+        assertThat(answer.at("/upper/1/y").asDouble()).isCloseTo(0.06002, within(6e-6));
+        assertThat(answer.at("/lower/1/y").asDouble()).isCloseTo(-0.06002, within(6e-6));
+        assertThat(answer.at("/upper/0/arcLength").asDouble()).isZero();
+        assertThat(answer.at("/upper/2/x").asDouble()).isEqualTo(1);
+        assertThat(answer.at("/upper/2/arcLength").asDouble()).isBetween(1.0, 1.1);
+        // the same report: leading-edge radius 1.58 %
+        assertThat(answer.get("leadingEdgeRadius").asDouble()).isCloseTo(0.0158, within(1e-4));
+        assertThat(answer.get("maximumThickness").asDouble()).isCloseTo(0.12, within(2e-4));
+        assertThat(answer.get("maximumCamber").asDouble()).isZero();
+    }
+
+    @Test
+    void sectionsInAnotherUnitAreTakenAsGivenWithAWarning() {
+        String circle = IntStream.rangeClosed(0, 40)
+                .mapToObj(i -> 2 * Math.PI * i / 41)
+                .map(a -> "[" + (50 + 50 * Math.cos(a)) + "," + 6 * Math.sin(a) + "]")
+                .collect(Collectors.joining(",", "[", "]"));
+        JsonNode answer = calculate("section", "{\"section\":{\"coordinates\":" + circle + "},\"stations\":[50]}");
+        assertThat(answer.at("/upper/0/y").asDouble()).isCloseTo(6, within(0.01));
+        assertThat(answer.get("validity")).hasSize(1);
+    }
+
+    @Test
+    void atmosphereAgainstThePublishedTables() {
+        // U.S. Standard Atmosphere 1976, table I: sea level
+        JsonNode sea = calculate("atmosphere", "{\"pressureAltitudeFt\":0}");
+        assertThat(sea.get("pressurePa").asDouble()).isEqualTo(101_325);
+        assertThat(sea.get("densityKgM3").asDouble()).isCloseTo(1.2250, within(5e-5));
+        assertThat(sea.get("speedOfSoundMps").asDouble()).isCloseTo(340.294, within(5e-4));
+        assertThat(sea.get("dynamicViscosityPaS").asDouble()).isCloseTo(1.7894e-5, within(5e-10));
+        assertThat(sea.get("kinematicViscosityM2S").asDouble()).isCloseTo(1.4607e-5, within(5e-10));
+        JsonNode hot = calculate("atmosphere", "{\"pressureAltitudeFt\":5000,\"outsideAirTemperatureC\":35}");
+        assertThat(hot.get("densityAltitudeFt").asDouble()).isGreaterThan(8000);
+        assertThat(hot.get("validity")).isEmpty();
+        assertThat(calculate("atmosphere", "{\"pressureAltitudeFt\":0,\"outsideAirTemperatureC\":-60}")
+                        .get("validity"))
+                .hasSize(1);
+    }
+
+    @Test
+    void unrollOfAConstantChordPanelIsItsArcLength() {
+        JsonNode section = calculate("section", "{\"section\":{\"naca\":\"4412\"},\"stations\":[0.25]}");
+        JsonNode flat = calculate(
+                "unroll",
+                "{\"panel\":{\"spanMm\":2000,\"rootChordMm\":1350,\"tipChordMm\":1350,\"tipLeadingEdgeOffsetMm\":0,"
+                        + "\"rootSection\":{\"naca\":\"4412\"},\"tipSection\":{\"naca\":\"4412\"},\"twistDeg\":0},"
+                        + "\"side\":\"UPPER\",\"points\":[{\"spanFraction\":0.5,\"chordFraction\":0.25}]}");
+        double arc = section.at("/upper/0/arcLength").asDouble();
+        assertThat(flat.at("/points/0/x").asDouble()).isCloseTo(1350 * arc, within(1350e-6));
+        assertThat(flat.at("/points/0/y").asDouble()).isCloseTo(1000, within(1e-6));
+        assertThat(flat.get("maximumStrain").asDouble()).isZero();
+    }
+
+    @Test
+    void solidOfAPlainVaneAgainstItsBoxes() {
+        JsonNode answer = calculate("solid", PLAIN + ",\"densityKgM3\":1250}");
+        // two boxes: base 30 × 16 × 1, vane 20 × 1.2 × 8
+        assertThat(answer.get("volumeMm3").asDouble()).isCloseTo(672, within(672e-9));
+        double base = 2 * 30 * 16 + 2 * (30 + 16) * 1;
+        assertThat(answer.get("areaMm2").asDouble()).isCloseTo(base + 2 * (20 + 1.2) * 8, within(1e-6));
+        assertThat(answer.get("massG").asDouble()).isCloseTo(0.84, within(1e-9));
+        assertThat(answer.get("boundingBoxMm").get(5).asDouble()).isEqualTo(9);
+        assertThat(answer.get("vertices").asInt() - answer.get("triangles").asInt() / 2)
+                .as("Euler's formula: V − F/2 = 2")
+                .isEqualTo(2);
+        assertThat(calculate("solid", PLAIN + "}").get("massG").isNull()).isTrue();
+    }
+
+    @Test
+    void solidComesInTheFormatAskedFor() {
+        for (String type : new String[] {"model/stl", "model/3mf"}) {
+            var file = postJson("/api/v1/calculations/solid", PLAIN + "}", "Accept", type);
+            assertThat(file.statusCode()).isEqualTo(200);
+            assertThat(file.headers().firstValue("Content-Type")).contains(type);
+            var refused = postJson("/api/v1/calculations/solid", "{\"name\":\"x\"}", "Accept", type);
+            assertThat(refused.headers().firstValue("Content-Type")).contains("application/problem+json");
+            assertThat(json(refused, 400).get("errors")).isNotEmpty();
+        }
+        assertThat(json(postJson("/api/v1/calculations/solid", PLAIN + "}", "Accept", "image/png"), 406)
+                        .get("status")
+                        .asInt())
+                .isEqualTo(406);
+        assertThat(postJson("/api/v1/calculations/solid", PLAIN + "}").headers().firstValue("Content-Type"))
+                .contains("application/json");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "section | {} | section",
+                "section | {\"section\":{\"naca\":\"2412\"}} | stations",
+                "section | {\"section\":{\"naca\":\"2412\"},\"stations\":[]} | stations",
+                "section | {\"section\":{\"naca\":\"2412\"},\"stations\":[0.1,NaN]} | stations[1]",
+                "section | {\"section\":{\"naca\":\"2412\"},\"stations\":[1e999]} | stations[0]",
+                "section | {\"section\":{\"naca\":\"2412\"},\"stations\":[null]} | stations[0]",
+                "section | {\"section\":{\"naca\":\"2412\"},\"stations\":[-0.1]} | stations[0]",
+                "section | {\"section\":{\"naca\":\"2412\"},\"stations\":[\"0.1\"]} | stations[0]",
+                "section | {\"section\":{\"naca\":\"24\"},\"stations\":[0.1]} | section.naca",
+                "section | {\"section\":{\"coordinates\":[[0,0]]},\"stations\":[0.1]} | section.coordinates",
+                "section | {\"section\":{\"coordinates\":[[null]]},\"stations\":[0.1]} | section.coordinates",
+                "section | {\"section\":{\"foil\":\"x\"},\"stations\":[0.1]} | section.foil",
+                "atmosphere | {} | pressureAltitudeFt",
+                "atmosphere | {\"pressureAltitudeFt\":NaN} | pressureAltitudeFt",
+                "atmosphere | {\"pressureAltitudeFt\":1e6} | pressureAltitudeFt",
+                "atmosphere | {\"pressureAltitudeFt\":0,\"outsideAirTemperatureC\":-300} | outsideAirTemperatureC",
+                "atmosphere | {\"altitudeFt\":0} | altitudeFt",
+                "unroll | {} | panel",
+                "unroll | {\"panel\":{\"spanMm\":-1},\"side\":\"UPPER\",\"points\":[null]} | panel.spanMm",
+                "unroll | {\"side\":\"INNER\"} | side",
+                "solid | {} | vane",
+                "solid | {\"vane\":{\"heightMm\":-Infinity}} | vane.heightMm",
+                "solid | {\"vane\":{\"heightMm\":8,\"lengthMm\":1e300}} | vane.lengthMm",
+                "solid | {\"wane\":{}} | wane",
+                "solid | [] | body"
+            })
+    void badFieldsAreNamed(String name, String body, String field) {
+        JsonNode problem = json(postJson("/api/v1/calculations/" + name, body), 400);
+        assertThat(StreamSupport.stream(problem.get("errors").spliterator(), false)
+                        .map(e -> e.get("field").asString()))
+                .anyMatch(f -> f.startsWith(field));
+        assertThat(problem.get("errors"))
+                .allSatisfy(e -> assertThat(e.get("allowed").asString()).isNotBlank());
+    }
+
+    @Test
+    void tooManyStationsAndTooLargeABodyAreRefused() {
+        String many = IntStream.range(0, 2001).mapToObj(i -> "0.5").collect(Collectors.joining(",", "[", "]"));
+        String body = "{\"section\":{\"naca\":\"2412\"},\"stations\":" + many + "}";
+        assertThat(json(postJson("/api/v1/calculations/section", body), 400)
+                        .at("/errors/0/field")
+                        .asString())
+                .isEqualTo("stations");
+        String huge = "{\"section\":{\"naca\":\"" + "1".repeat(300 * 1024) + "\"}}";
+        assertThat(postJson("/api/v1/calculations/section", huge).statusCode()).isEqualTo(413);
+    }
+
+    @Test
+    void theApiDescribesEachCalculation() {
+        JsonNode paths = json(get("/v3/api-docs"), 200).get("paths");
+        for (String name : new String[] {"section", "atmosphere", "unroll", "solid"}) {
+            JsonNode post = paths.get("/api/v1/calculations/" + name).get("post");
+            assertThat(post.get("summary").asString()).isNotBlank();
+            assertThat(post.get("tags").get(0).asString()).isEqualTo("Calculations");
+        }
+        JsonNode formats = paths.at("/~1api~1v1~1calculations~1solid/post/responses/200/content");
+        assertThat(formats.propertyNames()).contains("application/json", "model/stl", "model/3mf");
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package org.vanewright.bench.web;
+
+import org.jspecify.annotations.NullMarked;

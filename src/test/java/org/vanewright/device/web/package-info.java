@@ -1,0 +1,4 @@
+@NullMarked
+package org.vanewright.device.web;
+
+import org.jspecify.annotations.NullMarked;

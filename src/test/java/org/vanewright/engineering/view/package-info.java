@@ -1,0 +1,4 @@
+@NullMarked
+package org.vanewright.engineering.view;
+
+import org.jspecify.annotations.NullMarked;
