@@ -56,7 +56,8 @@ class PlanDrawingTest {
         assertThat(outer.get(1).y()).as("leading edge swept back").isCloseTo(-120 * scale, within(1e-9));
         for (int i = 0; i < 4; i++) {
             Point2 left = panels.get(3).points().get(i);
-            assertThat(left).isEqualTo(new Point2(-outer.get(i).x(), outer.get(i).y()));
+            assertThat(left)
+                    .isEqualTo(new Point2(-outer.get(i).x(), outer.get(i).y()));
         }
     }
 
@@ -102,7 +103,8 @@ class PlanDrawingTest {
         List<Point2> outline = filled(drawing, Fill.TINT).get(0).points();
         double height = outline.stream().mapToDouble(Point2::y).max().orElseThrow()
                 - outline.stream().mapToDouble(Point2::y).min().orElseThrow();
-        // Abbott, von Doenhoff, Stivers (1945), NACA Report 824: ordinates of the NACA 2412, +7.88 and -4.23 % of chord.
+        // Abbott, von Doenhoff, Stivers (1945), NACA Report 824: ordinates of the NACA 2412, +7.88 and -4.23 % of
+        // chord.
         assertThat(height).isCloseTo(0.1211 * PlanSheet.WIDTH_MM, within(0.002 * PlanSheet.WIDTH_MM));
         assertThat(drawing.description()).contains("12.0 % thick", "camber 2.0 %");
     }
