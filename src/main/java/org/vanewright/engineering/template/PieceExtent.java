@@ -5,30 +5,25 @@ import java.util.List;
 import org.vanewright.engineering.input.FieldProblem;
 import org.vanewright.engineering.input.InvalidInputException;
 import org.vanewright.engineering.placement.Station;
-import org.vanewright.engineering.wing.WingPanel;
 
 /**
  * How far a piece reaches: along the span from a little before its first device to a little after its last, along the
- * chord from the register line over the bases to a band for lettering on the far side.
+ * chord from the register line over the bases, with a band for lettering beside them.
  */
 final class PieceExtent {
     /** Paper round the bases. */
     static final double MARGIN_MM = 8;
 
-    /** Depth of the band that carries the lettering. */
-    static final double BAND_MM = 34;
-
-    /** A piece is made at least this long where the panel allows, so that its lettering fits. */
-    private static final double MIN_SPAN_MM = 240;
+    /** Paper between the bases and a band ahead of them, where the forward ticks and the numbers stand. */
+    static final double MARGIN_AHEAD_MM = 14;
 
     private static final double STEP_MM = 25;
-    private static final double ROUNDING_MM = 10;
 
     private final SheetFrame frame;
     private final TemplateRow row;
+    private final LetteringBand band;
     private final double reachMm;
-    private final double fromMm;
-    private final double toMm;
+    private final PieceSpan span;
     private final List<Station> stations;
 
     PieceExtent(SheetFrame frame, TemplateRow row, List<Station> stations) {
@@ -36,23 +31,24 @@ final class PieceExtent {
         this.row = row;
         this.stations = stations;
         this.reachMm = row.plan().footprint().reachMm();
-        WingPanel panel = frame.panel();
-        double reach = reachMm + MARGIN_MM;
-        double first = stations.get(0).stationMm() - reach;
-        double last = stations.get(stations.size() - 1).stationMm() + reach;
-        double lacking = Math.max(0, MIN_SPAN_MM - (last - first)) / 2;
-        double from = Math.floor((first - lacking) / ROUNDING_MM) * ROUNDING_MM;
-        double to = Math.ceil((last + lacking) / ROUNDING_MM) * ROUNDING_MM;
-        this.fromMm = Math.max(panel.innerStationMm(), from);
-        this.toMm = Math.min(panel.outerStationMm(), to);
+        this.span = PieceSpan.of(frame.panel(), row, stations);
+        this.band = LetteringBand.of(frame, row, span);
+    }
+
+    PieceSpan span() {
+        return span;
+    }
+
+    LetteringBand band() {
+        return band;
     }
 
     double fromMm() {
-        return fromMm;
+        return span.fromMm();
     }
 
     double toMm() {
-        return toMm;
+        return span.toMm();
     }
 
     double reachMm() {
@@ -61,59 +57,69 @@ final class PieceExtent {
 
     /** True when the lettering lies behind the bases; false when it lies in front of them. */
     boolean bandBehind() {
-        return switch (row.register()) {
-            case LEADING_EDGE -> true;
-            case TRAILING_EDGE -> false;
-            case SPAR_LINE -> registerIsAhead();
-        };
+        return band.behind();
     }
 
     /** Distance from the leading edge to the front edge of the piece. */
     double frontArcMm(double stationMm) {
-        if (row.register() == Register.LEADING_EDGE) {
-            return 0;
-        }
-        return bandBehind()
-                ? registerArcMm(stationMm)
-                : Math.max(0, rowArcMm(stationMm) - reachMm - MARGIN_MM - BAND_MM);
+        double ahead = band.behind() ? MARGIN_MM : band.marginMm() + band.depthMm();
+        double needed = Math.max(0, rowArcMm(stationMm) - reachMm - ahead);
+        return registerIsAhead() ? registerArcMm(stationMm) : needed;
     }
 
     /** Distance from the leading edge to the rear edge of the piece. */
     double rearArcMm(double stationMm) {
-        return bandBehind()
-                ? Math.min(frame.wholeArcMm(stationMm), rowArcMm(stationMm) + reachMm + MARGIN_MM + BAND_MM)
-                : registerArcMm(stationMm);
+        double behind = band.behind() ? band.marginMm() + band.depthMm() : MARGIN_MM;
+        double needed = Math.min(frame.wholeArcMm(stationMm), rowArcMm(stationMm) + reachMm + behind);
+        return registerIsAhead() ? needed : registerArcMm(stationMm);
     }
 
     /** Distance from the leading edge to the line between bases and lettering. */
     double bandEdgeArcMm(double stationMm) {
-        double reach = reachMm + MARGIN_MM;
-        return bandBehind()
+        double reach = reachMm + band.marginMm();
+        return band.behind()
                 ? Math.min(rowArcMm(stationMm) + reach, rearArcMm(stationMm))
                 : Math.max(rowArcMm(stationMm) - reach, frontArcMm(stationMm));
     }
 
+    /** Distance from the leading edge to the upper edge of the band as one reads it. */
+    double bandTopArcMm(double stationMm) {
+        double edge = bandEdgeArcMm(stationMm);
+        return band.behind() ? edge : Math.max(frontArcMm(stationMm), edge - band.depthMm());
+    }
+
     /** Distance from the leading edge to the base centres. */
     double rowArcMm(double stationMm) {
-        return RowLineArc.arcMm(frame, row.plan().position(), stationMm);
+        return LetteringBand.rowArcMm(frame, row, stationMm);
     }
 
     double registerArcMm(double stationMm) {
-        return switch (row.register()) {
-            case LEADING_EDGE -> 0;
-            case TRAILING_EDGE -> frame.wholeArcMm(stationMm);
-            case SPAR_LINE -> frame.arcMm(stationMm, row.registerXOverC());
-        };
+        return LetteringBand.registerArcMm(frame, row, stationMm);
     }
 
     /** Stations to sample an edge at, both ends included. */
     List<Double> samples() {
-        int steps = Math.max(1, (int) Math.ceil((toMm - fromMm) / STEP_MM));
+        return samples(0);
+    }
+
+    /** As {@link #samples()}, leaving a little out at both ends. */
+    List<Double> samples(double insetMm) {
+        double from = fromMm() + insetMm;
+        double to = toMm() - insetMm;
+        int steps = Math.max(1, (int) Math.ceil((to - from) / STEP_MM));
         List<Double> samples = new ArrayList<>(steps + 1);
         for (int i = 0; i <= steps; i++) {
-            samples.add(fromMm + (toMm - fromMm) * i / steps);
+            samples.add(from + (to - from) * i / steps);
         }
         return samples;
+    }
+
+    /** From the end of the piece to the nearest base centre along the span. */
+    double toNearestBaseMm(double endMm) {
+        return stations.stream()
+                .mapToDouble(s -> Math.abs(s.stationMm() - endMm))
+                .min()
+                .orElseThrow();
     }
 
     /** @throws InvalidInputException when the spar line runs through the bases */
@@ -121,8 +127,10 @@ final class PieceExtent {
         if (row.register() != Register.SPAR_LINE) {
             return;
         }
+        boolean ahead = registerIsAhead();
         for (Station s : stations) {
-            if (Math.abs(registerArcMm(s.stationMm()) - s.arcMm()) < reachMm) {
+            double clear = s.arcMm() - registerArcMm(s.stationMm());
+            if ((ahead ? clear : -clear) < reachMm) {
                 throw new InvalidInputException(new FieldProblem(
                         "rows[" + row.plan().index() + "].registerChordFraction",
                         Double.toString(row.registerXOverC()),
@@ -132,7 +140,6 @@ final class PieceExtent {
     }
 
     private boolean registerIsAhead() {
-        Station first = stations.get(0);
-        return registerArcMm(first.stationMm()) < first.arcMm();
+        return registerArcMm(fromMm()) < rowArcMm(fromMm());
     }
 }

@@ -15,6 +15,14 @@ import org.vanewright.engineering.placement.Station;
 /** What shows each device's place: cut-outs, centre lines, forward ticks, numbers and span stations. */
 final class PieceMarks {
     private static final double OVERSHOOT_MM = 5;
+    private static final double OVERSHOOT_BEHIND_MM = 3;
+    private static final double NUMBER_GAP_MM = 1.2;
+
+    /** The row line stops short of the ends, where the span stations are lettered. */
+    private static final double ROW_LINE_INSET_MM = 7;
+
+    private static final double LABEL_INSET_MM = 11;
+
     private static final double CROSS_MM = 3;
     private static final double NUMBER_HEIGHT_MM = 3.5;
     private static final double STATION_HEIGHT_MM = 2.2;
@@ -35,13 +43,17 @@ final class PieceMarks {
     List<Shape> shapes(List<Station> stations) {
         List<Shape> shapes = new ArrayList<>();
         shapes.add(rowLine());
-        stations.forEach(s -> shapes.addAll(device(frame.pose(s), Integer.toString(s.number()))));
+        stations.forEach(s -> shapes.addAll(device(frame.pose(s), Integer.toString(s.number()), 0)));
         shapes.addAll(stationScale(stations));
         return shapes;
     }
 
-    /** The cut-out of one base with its centre lines, forward tick and label. */
-    List<Shape> device(DevicePose pose, String label) {
+    /**
+     * The cut-out of one base with its centre lines, forward tick and label.
+     *
+     * @param asideMm how far outboard of the base centre the label stands
+     */
+    List<Shape> device(DevicePose pose, String label, double asideMm) {
         List<Shape> shapes = new ArrayList<>();
         shapes.add(Shape.outline(Layer.CUT, Pen.THIN, Fill.NONE, pose.toSheet(footprint.baseOutline())));
         footprint
@@ -49,11 +61,15 @@ final class PieceMarks {
                 .forEach(v -> shapes.add(Shape.outline(Layer.MARK, Pen.FINE, Fill.NONE, pose.toSheet(v))));
         double front = frontMm();
         double half = front + OVERSHOOT_MM;
-        shapes.add(line(pose, new Point2(-half, 0), new Point2(half, 0)));
+        shapes.add(line(pose, new Point2(-half, 0), new Point2(front + OVERSHOOT_BEHIND_MM, 0)));
         shapes.add(line(pose, new Point2(0, -CROSS_MM), new Point2(0, CROSS_MM)));
         shapes.add(Shape.outline(Layer.MARK, Pen.FINE, Fill.SOLID, forwardTick(pose, half)));
-        double away = extent.reachMm() + PieceExtent.MARGIN_MM / 2 + (extent.bandBehind() ? NUMBER_HEIGHT_MM : 0);
-        Point2 at = pose.centre().plus(pose.rearward().times(extent.bandBehind() ? away : -away));
+        double away = extent.bandBehind()
+                ? extent.reachMm() + PieceExtent.MARGIN_MM / 2 + NUMBER_HEIGHT_MM
+                : -(half + ARROW_MM + NUMBER_GAP_MM);
+        Point2 at = pose.centre()
+                .plus(pose.rearward().times(away))
+                .plus(pose.outboard().times(asideMm));
         shapes.add(new Shape.Text(Layer.TEXT, label, at, NUMBER_HEIGHT_MM, readingDeg(pose), Shape.Align.MIDDLE));
         return shapes;
     }
@@ -78,7 +94,7 @@ final class PieceMarks {
     }
 
     Shape rowLine() {
-        List<Point2> points = extent.samples().stream()
+        List<Point2> points = extent.samples(ROW_LINE_INSET_MM).stream()
                 .map(s -> frame.atArc(s, extent.rowArcMm(s)))
                 .toList();
         return Shape.open(Layer.MARK, Pen.CENTRE, points);
@@ -106,10 +122,17 @@ final class PieceMarks {
         return new Shape.Text(
                 Layer.TEXT,
                 stationText(s.stationMm()),
-                frame.atArc(s.stationMm(), arcMm),
+                frame.atArc(clearOfEnds(s.stationMm()), arcMm),
                 STATION_HEIGHT_MM,
                 readingDeg(pose),
                 Shape.Align.MIDDLE);
+    }
+
+    /** The ends have lettering of their own. */
+    private double clearOfEnds(double stationMm) {
+        double from = extent.fromMm() + LABEL_INSET_MM;
+        double to = extent.toMm() - LABEL_INSET_MM;
+        return from > to ? stationMm : Math.max(from, Math.min(to, stationMm));
     }
 
     static String stationText(double stationMm) {

@@ -76,7 +76,7 @@ public final class PlacementTemplate {
     }
 
     private TemplatePiece piece(TemplateRow row, Wing wing, int panel, String name, List<Station> stations) {
-        SheetFrame frame = frame(row, wing, panel);
+        SheetFrame frame = frame(row, wing, panel, stations);
         return new TemplatePiece(
                 name,
                 wing,
@@ -88,10 +88,10 @@ public final class PlacementTemplate {
 
     private TemplatePiece strip(TemplateRow row, Wing wing, int panel) {
         String name = name(row, wing, panel, wingShape.panels().size()) + " strip";
-        SheetFrame frame = frame(row, wing, panel);
         List<Station> stations = placement.on(wing, row.plan().index()).stream()
                 .filter(s -> s.panel() == panel)
                 .toList();
+        SheetFrame frame = frame(row, wing, panel, stations);
         return new TemplatePiece(
                 name,
                 wing,
@@ -101,12 +101,19 @@ public final class PlacementTemplate {
                 0);
     }
 
-    private SheetFrame frame(TemplateRow row, Wing wing, int index) {
+    private SheetFrame frame(TemplateRow row, Wing wing, int index, List<Station> stations) {
         WingPanel panel = wingShape.panels().get(index);
-        FlatSkin flat = panel.developable()
-                ? skin.flat(row.plan().side(), index)
-                : RowDevelopment.unroll(panel, row, skin.flat(row.plan().side(), index));
-        return SheetFrame.of(flat, panel, row.plan().side(), wing);
+        FlatSkin whole = skin.flat(row.plan().side(), index);
+        SheetFrame frame = SheetFrame.of(whole, panel, row.plan().side(), wing);
+        if (panel.developable()) {
+            return frame;
+        }
+        LetteringBand band = LetteringBand.of(frame, row, PieceSpan.of(panel, row, stations));
+        return SheetFrame.of(
+                RowDevelopment.unroll(panel, row, whole, band),
+                panel,
+                row.plan().side(),
+                wing);
     }
 
     private static String name(TemplateRow row, Wing wing, int panel, int panels) {

@@ -11,9 +11,12 @@ import org.vanewright.engineering.wing.WingPanel;
 final class RowDevelopment {
     private RowDevelopment() {}
 
-    /** @param whole the panel developed without regard to the row, for finding chord fractions */
-    static FlatSkin unroll(WingPanel panel, TemplateRow row, FlatSkin whole) {
-        return Unroller.unroll(panel, row.plan().side(), rowLine(row.plan().position()), region(row, whole));
+    /**
+     * @param whole the panel developed without regard to the row, for finding chord fractions
+     * @param band where the piece has its lettering
+     */
+    static FlatSkin unroll(WingPanel panel, TemplateRow row, FlatSkin whole, LetteringBand band) {
+        return Unroller.unroll(panel, row.plan().side(), rowLine(row.plan().position()), region(row, whole, band));
     }
 
     private static RowLine rowLine(ChordPosition position) {
@@ -24,10 +27,12 @@ final class RowDevelopment {
         return RowLine.atChordFraction(fraction, fraction);
     }
 
-    private static ChordRange region(TemplateRow row, FlatSkin whole) {
-        double reach = row.plan().footprint().reachMm() + PieceExtent.MARGIN_MM + PieceExtent.BAND_MM;
-        double front = Math.min(fraction(row, whole, 0, -reach), fraction(row, whole, 1, -reach));
-        double rear = Math.max(fraction(row, whole, 0, reach), fraction(row, whole, 1, reach));
+    private static ChordRange region(TemplateRow row, FlatSkin whole, LetteringBand band) {
+        double reach = row.plan().footprint().reachMm();
+        double ahead = reach + (band.behind() ? PieceExtent.MARGIN_MM : band.marginMm() + band.depthMm());
+        double behind = reach + (band.behind() ? band.marginMm() + band.depthMm() : PieceExtent.MARGIN_MM);
+        double front = Math.min(fraction(row, whole, 0, -ahead), fraction(row, whole, 1, -ahead));
+        double rear = Math.max(fraction(row, whole, 0, behind), fraction(row, whole, 1, behind));
         return switch (row.register()) {
             case LEADING_EDGE -> new ChordRange(0, rear);
             case TRAILING_EDGE -> new ChordRange(front, 1);

@@ -25,6 +25,9 @@ final class StripPattern {
     private static final double LENGTH_MM = 265;
     private static final int MIN_UNITS = 3;
 
+    /** So that the step line does not run through the letter. */
+    private static final double LETTER_ASIDE_MM = 2.6;
+
     private final TemplateRow row;
     private final TemplateLabel label;
     private final Wing wing;
@@ -61,7 +64,7 @@ final class StripPattern {
         PieceMarks marks = new PieceMarks(frame, extent, row.plan().footprint());
         List<Shape> shapes = new ArrayList<>(new PieceOutline(frame, extent, row.register()).shapes());
         for (Station s : positions) {
-            shapes.addAll(marks.device(frame.pose(s), letter(s.number())));
+            shapes.addAll(marks.device(frame.pose(s), letter(s.number()), LETTER_ASIDE_MM));
         }
         shapes.add(marks.rowLine());
         shapes.addAll(stepMarks(extent, positions));
