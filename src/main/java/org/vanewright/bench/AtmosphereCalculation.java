@@ -9,9 +9,10 @@ import org.vanewright.engineering.input.InvalidInputException;
 
 /** The standard atmosphere, or the day's temperature at a pressure altitude. */
 public final class AtmosphereCalculation {
-    private static final String METHOD = "Standard pressure at the geopotential pressure altitude; density by the gas law"
-            + " of dry air; speed of sound √(1.4 R T); viscosity by Sutherland's law; density altitude is where the"
-            + " standard atmosphere has this density.";
+    private static final String METHOD =
+            "Standard pressure at the geopotential pressure altitude; density by the gas law"
+                    + " of dry air; speed of sound √(1.4 R T); viscosity by Sutherland's law; density altitude is where the"
+                    + " standard atmosphere has this density.";
     private static final List<String> SOURCES = List.of(
             "U.S. Standard Atmosphere 1976, NOAA, NASA, USAF, NASA-TM-X-74335, equations 23, 33, 42, 50, 51",
             "ISO 2533:1975, Standard atmosphere");

@@ -9,5 +9,4 @@ import org.jspecify.annotations.Nullable;
  * @param outsideAirTemperatureC static; absent means the standard one
  */
 public record AtmosphereRequest(
-        @Nullable Double pressureAltitudeFt,
-        @Nullable Double outsideAirTemperatureC) {}
+        @Nullable Double pressureAltitudeFt, @Nullable Double outsideAirTemperatureC) {}

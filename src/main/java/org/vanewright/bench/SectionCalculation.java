@@ -80,7 +80,8 @@ public final class SectionCalculation {
             Checks checks, @Nullable List<@Nullable Double> given, @Nullable Section section) {
         int count = given == null ? 0 : given.size();
         String allowed = "1 to " + MOST_STATIONS + " numbers";
-        if (given == null || !checks.require(count >= 1 && count <= MOST_STATIONS, "stations", count + " numbers", allowed)) {
+        if (given == null
+                || !checks.require(count >= 1 && count <= MOST_STATIONS, "stations", count + " numbers", allowed)) {
             checks.require(given != null, "stations", null, allowed);
             return List.of();
         }

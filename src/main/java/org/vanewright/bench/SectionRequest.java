@@ -11,5 +11,4 @@ import org.vanewright.engineering.section.SectionSpec;
  * @param stations x/c of each place, 1 to {@value SectionCalculation#MOST_STATIONS}
  */
 public record SectionRequest(
-        @Nullable SectionSpec section,
-        @Nullable List<@Nullable Double> stations) {}
+        @Nullable SectionSpec section, @Nullable List<@Nullable Double> stations) {}

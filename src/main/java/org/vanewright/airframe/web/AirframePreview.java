@@ -16,7 +16,8 @@ final class AirframePreview {
         List<SurfaceView> drawn = new ArrayList<>();
         for (int i = 0; i < Math.min(typed.surfaces().size(), AirframeRules.MAX_SURFACES); i++) {
             String panels = "surfaces[" + i + "].panels";
-            if (problems.stream().noneMatch(p -> p.field().equals("surfaces") || p.field().startsWith(panels))) {
+            if (problems.stream()
+                    .noneMatch(p -> p.field().equals("surfaces") || p.field().startsWith(panels))) {
                 drawn.add(AirframeDrawings.surface(typed.surfaces().get(i), "surface-" + i, units));
             }
         }

@@ -26,14 +26,16 @@ import org.vanewright.engineering.unroll.UnrollResult;
 @Tag(name = Calculations.TAG, description = Calculations.ABOUT)
 class Calculations {
     static final String TAG = "Calculations";
-    static final String ABOUT = "Nothing is kept and no account is needed. Every answer says its method, its sources and,"
-            + " in validity, what to be wary of. A calculated figure is not an approval.";
+    static final String ABOUT =
+            "Nothing is kept and no account is needed. Every answer says its method, its sources and,"
+                    + " in validity, what to be wary of. A calculated figure is not an approval.";
 
     @PostMapping("/section")
     @Operation(
             summary = "Heights and arc lengths on the skin of a section",
-            description = "At each x/c given, the height of either skin and its distance along the skin from the leading"
-                    + " edge, in chords.")
+            description =
+                    "At each x/c given, the height of either skin and its distance along the skin from the leading"
+                            + " edge, in chords.")
     SectionResult section(@RequestBody SectionRequest request) {
         return SectionCalculation.run(request);
     }
