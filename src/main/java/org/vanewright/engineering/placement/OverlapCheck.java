@@ -47,7 +47,7 @@ final class OverlapCheck {
         Station t = b.station();
         boolean once =
                 s.wing() == t.wing() && s.side() == t.side() && s.panel() == t.panel() && s.number() < t.number();
-        if (once && a.base().overlaps(b.base())) {
+        if (once && a.base().intersects(b.base())) {
             Station later = s.row() > t.row() ? s : t;
             checks.add(new FieldProblem(
                     "rows[" + later.row() + "]",

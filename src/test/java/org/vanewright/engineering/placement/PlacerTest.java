@@ -204,6 +204,18 @@ class PlacerTest {
     }
 
     @Test
+    void basesInTheVerySamePlaceOrOneWithinAnotherOverlapToo() {
+        RowPlan smaller = with(
+                row(1, 800, 2000),
+                d -> d.footprint = new DeviceFootprint(TestWings.rectangle(20, 8), List.of(), false));
+        for (RowPlan second : List.of(row(1, 800, 2000), smaller)) {
+            assertThat(refusal(constantChord(), row(0, 800, 2000), second))
+                    .isNotEmpty()
+                    .allSatisfy(p -> assertThat(p.field()).isEqualTo("rows[1]"));
+        }
+    }
+
+    @Test
     void basesMayStandEdgeToEdge() {
         RowPlan touching = with(row(0, 800, 2000), d -> {
             d.angleDeg = 0;
