@@ -18,6 +18,10 @@ function showProblems(form, summary) {
     const seen = field.dataset.touched || field.hasAttribute('aria-invalid');
     if (seen) mark(field, messages.get(field.id) ?? '');
   });
+  // What is wrong with a group as a whole, such as a row on top of another.
+  form.querySelectorAll('.group-error').forEach((error) => {
+    error.textContent = messages.get(error.id.replace(/-error$/, '')) ?? '';
+  });
 }
 
 document.addEventListener('change', (event) => {

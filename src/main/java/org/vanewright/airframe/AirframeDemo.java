@@ -1,33 +1,12 @@
 package org.vanewright.airframe;
 
 import org.springframework.stereotype.Component;
-import org.vanewright.record.demo.DemoData;
 import org.vanewright.record.demo.DemoDocuments;
+import org.vanewright.record.demo.DemoRecords;
 
 @Component
-class AirframeDemo implements DemoData {
-    private final DemoDocuments documents;
-    private final AirframeService airframes;
-
+class AirframeDemo extends DemoRecords<AirframeDocument> {
     AirframeDemo(DemoDocuments documents, AirframeService airframes) {
-        this.documents = documents;
-        this.airframes = airframes;
-    }
-
-    @Override
-    public int order() {
-        return 10;
-    }
-
-    @Override
-    public void load() {
-        documents
-                .read("airframes", AirframeDocument.class)
-                .forEach((slug, document) -> documents.publish(
-                        slug,
-                        document,
-                        airframes::latest,
-                        d -> airframes.publish(d, DemoDocuments.CONTRIBUTOR, null),
-                        (base, d) -> airframes.publishNext(base.ref(), d, DemoDocuments.CONTRIBUTOR)));
+        super(documents, airframes, "airframes", AirframeDocument.class, 10);
     }
 }

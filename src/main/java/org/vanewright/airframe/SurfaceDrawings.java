@@ -48,8 +48,6 @@ public final class SurfaceDrawings {
 
     private static PlanDrawing.KeepOut keepOut(KeepOutDocument k) {
         String reason = k.reason() == null ? "keep-out" : k.reason();
-        String side = k.side() == null ? "" : " (" + k.side().label() + ")";
-        return new PlanDrawing.KeepOut(
-                k.fromMm() == null ? 0 : k.fromMm(), k.toMm() == null ? 0 : k.toMm(), reason + side);
+        return new PlanDrawing.KeepOut(k.fromMm() == null ? 0 : k.fromMm(), k.toMm() == null ? 0 : k.toMm(), reason);
     }
 }

@@ -1,22 +1,11 @@
 package org.vanewright.layout;
 
-import java.util.List;
 import org.springframework.stereotype.Component;
-import org.vanewright.catalogue.NewsItem;
-import org.vanewright.catalogue.NewsSource;
+import org.vanewright.catalogue.RecordNews;
 
 @Component
-class LayoutNews implements NewsSource {
-    private final LayoutService layouts;
-
+class LayoutNews extends RecordNews {
     LayoutNews(LayoutService layouts) {
-        this.layouts = layouts;
-    }
-
-    @Override
-    public List<NewsItem> latest(int limit) {
-        return layouts.list(null, limit).items().stream()
-                .map(r -> NewsItem.of("Layout", "layouts", r))
-                .toList();
+        super("Layout", "layouts", layouts);
     }
 }

@@ -9,7 +9,8 @@ import org.vanewright.record.RevisionRef;
 
 /** What must hold of a layout by itself, before its airframe and devices are looked up. */
 public final class LayoutRules {
-    static final int MAX_ROWS = 20;
+    /** Rows of one layout. */
+    public static final int MAX_ROWS = 20;
 
     private static final double MAX_STATION_MM = 30_000;
 

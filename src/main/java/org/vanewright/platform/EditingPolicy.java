@@ -1,10 +1,11 @@
 package org.vanewright.platform;
 
 import org.springframework.stereotype.Component;
+import org.vanewright.record.WritePolicy;
 
 /** The one place that says whether records may be changed; every write path asks it. */
 @Component
-public class EditingPolicy {
+public class EditingPolicy implements WritePolicy {
     private final EditingSettings settings;
 
     public EditingPolicy(EditingSettings settings) {
@@ -20,6 +21,7 @@ public class EditingPolicy {
      *
      * @throws EditingClosedException for everybody else
      */
+    @Override
     public void requireOpen() {
         if (!isOpen()) {
             throw new EditingClosedException();

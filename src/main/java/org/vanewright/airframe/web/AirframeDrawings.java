@@ -5,15 +5,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.vanewright.airframe.AirframeDocument;
-import org.vanewright.airframe.KeepOutDocument;
 import org.vanewright.airframe.SurfaceDocument;
+import org.vanewright.airframe.SurfaceDrawings;
 import org.vanewright.airframe.Surfaces;
 import org.vanewright.engineering.drawing.SvgWriter;
 import org.vanewright.engineering.section.Section;
-import org.vanewright.engineering.wing.PlanDrawing;
 import org.vanewright.engineering.wing.SectionDrawing;
 import org.vanewright.engineering.wing.WingPanel;
-import org.vanewright.platform.page.PlanLettering;
 import org.vanewright.platform.page.Units;
 
 /** Draws surfaces that the rules have passed. */
@@ -43,7 +41,7 @@ final class AirframeDrawings {
                 surface.label(),
                 surface.kind() == null ? "" : surface.kind().label(),
                 surface,
-                plan(surface, wing, id + "-plan", units),
+                SvgWriter.inline(SurfaceDrawings.plan(surface, units), "drawing plan", id + "-plan"),
                 sections(wing, id + "-section"),
                 rows,
                 Surfaces.areaM2(surface));
@@ -55,26 +53,9 @@ final class AirframeDrawings {
                 .filter(s -> s.kind() == SurfaceDocument.Kind.WING)
                 .findFirst()
                 .map(s -> SvgWriter.inline(
-                        PlanDrawing.thumbnail(
-                                airframe.name() + ", " + s.label() + " in plan",
-                                Surfaces.toWing(s),
-                                mirrored(s),
-                                keepOuts(s),
-                                new PlanLettering(units)),
+                        SurfaceDrawings.thumbnail(airframe.name() + ", " + s.label() + " in plan", s, units),
                         "drawing thumbnail",
                         id));
-    }
-
-    private static String plan(SurfaceDocument surface, List<WingPanel> wing, String id, Units units) {
-        return SvgWriter.inline(
-                PlanDrawing.of(
-                        surface.label() + " in plan",
-                        wing,
-                        mirrored(surface),
-                        keepOuts(surface),
-                        new PlanLettering(units)),
-                "drawing plan",
-                id);
     }
 
     private static List<SurfaceView.SectionView> sections(List<WingPanel> wing, String id) {
@@ -98,21 +79,5 @@ final class AirframeDrawings {
                 s.maximumThickness(),
                 s.maximumCamber(),
                 s.leadingEdgeRadius());
-    }
-
-    private static boolean mirrored(SurfaceDocument surface) {
-        return surface.kind() == null || surface.kind().mirrored();
-    }
-
-    private static List<PlanDrawing.KeepOut> keepOuts(SurfaceDocument surface) {
-        return surface.keepOuts().stream()
-                .filter(k -> k.fromMm() != null && k.toMm() != null && k.toMm() > k.fromMm())
-                .map(AirframeDrawings::keepOut)
-                .toList();
-    }
-
-    private static PlanDrawing.KeepOut keepOut(KeepOutDocument k) {
-        String reason = k.reason() == null ? "keep-out" : k.reason();
-        return new PlanDrawing.KeepOut(k.fromMm() == null ? 0 : k.fromMm(), k.toMm() == null ? 0 : k.toMm(), reason);
     }
 }

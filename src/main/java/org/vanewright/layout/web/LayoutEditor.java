@@ -13,6 +13,7 @@ import org.springframework.web.bind.annotation.RequestAttribute;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.vanewright.layout.LayoutDocument;
 import org.vanewright.layout.LayoutPlan;
+import org.vanewright.layout.LayoutRules;
 import org.vanewright.layout.LayoutService;
 import org.vanewright.platform.EditingPolicy;
 import org.vanewright.platform.form.Form;
@@ -105,7 +106,7 @@ class LayoutEditor {
         Form form = posted(request, "check");
         pages.preview(form, pages.check(form, LayoutForms.read(form, false)), model);
         model.addAttribute("form", form);
-        return "layout/preview";
+        return "layout/preview :: preview";
     }
 
     /** Adding a row is no reason to complain about what is not filled in yet. */
@@ -121,7 +122,7 @@ class LayoutEditor {
         } else if (action.matches(REMOVE_ROW)) {
             form.remove("rows", Integer.parseInt(action.replaceAll("\\D", "")));
         }
-        return form;
+        return form.limit("rows", LayoutRules.MAX_ROWS);
     }
 
     private String conflict(

@@ -26,7 +26,7 @@ record StationTable(
         List<StationRow> stations,
         List<PlacementNote> givenWay) {
     static final String METHOD =
-            "Span stations count along the span from the aircraft's centre line. Distances from the"
+            "Positions are those of the centre of each base. Span stations count along the span from the aircraft's centre line. Distances from the"
                     + " leading edge follow the skin in the chordwise direction, by numerical integration along the section."
                     + " Angles are to the local chordwise direction, toe-in positive: leading edge towards the centre line.";
 

@@ -7,15 +7,13 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.BiConsumer;
-import java.util.function.Consumer;
-import java.util.function.Function;
 import java.util.stream.Stream;
 import org.springframework.core.io.Resource;
 import org.springframework.core.io.support.PathMatchingResourcePatternResolver;
 import org.springframework.stereotype.Component;
 import org.vanewright.record.CanonicalJson;
 import org.vanewright.record.RecordContent;
+import org.vanewright.record.RecordService;
 import org.vanewright.record.Revision;
 
 /** Reads {@code db/demo/<plural>/<slug>.json} and publishes it where needed. */
@@ -31,7 +29,7 @@ public class DemoDocuments {
     }
 
     /** Documents by slug, in order of slug. */
-    public <T extends RecordContent> Map<String, T> read(String plural, Class<T> type) {
+    <T extends RecordContent> Map<String, T> read(String plural, Class<T> type) {
         try {
             Resource[] files =
                     new PathMatchingResourcePatternResolver().getResources("classpath:db/demo/" + plural + "/*.json");
@@ -45,25 +43,14 @@ public class DemoDocuments {
         }
     }
 
-    /**
-     * Publishes a document unless it is there already, or somebody else has published over it.
-     *
-     * @param latest the published revision of a slug
-     * @param create publishes the first revision
-     * @param revise publishes the next one
-     */
-    public <T extends RecordContent> void publish(
-            String slug,
-            T document,
-            Function<String, Optional<Revision<T>>> latest,
-            Consumer<T> create,
-            BiConsumer<Revision<T>, T> revise) {
-        Optional<Revision<T>> published = latest.apply(slug);
+    /** Publishes a document unless it is there already, or somebody else has published over it. */
+    <T extends RecordContent> void publish(String slug, T document, RecordService<T> records) {
+        Optional<Revision<T>> published = records.latest(slug);
         if (published.isEmpty()) {
-            create.accept(document);
+            records.createShipped(document, CONTRIBUTOR, null);
         } else if (published.get().contributor().equals(CONTRIBUTOR)
                 && !published.get().sha256().equals(json.sha256(json.write(document)))) {
-            revise.accept(published.get(), document);
+            records.reviseShipped(published.get().ref(), document, CONTRIBUTOR);
         }
     }
 

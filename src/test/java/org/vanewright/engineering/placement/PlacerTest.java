@@ -220,7 +220,7 @@ class PlacerTest {
     }
 
     @Test
-    void basesThatCoverEachOtherWhollyOverlapToo() {
+    void oneProblemNamesEachTwoRowsInConflict() {
         DeviceFootprint small = new DeviceFootprint(TestWings.rectangle(10, 6), List.of(), false);
         assertThat(refusal(
                         constantChord(),
@@ -252,6 +252,18 @@ class PlacerTest {
                 .as("where the base just ends on the trailing edge")
                 .isCloseTo(lastStation, within(1e-4));
         assertThat(placement.on(Wing.LEFT)).hasSize(5);
+    }
+
+    @Test
+    void basesInTheVerySamePlaceOrOneWithinAnotherOverlapToo() {
+        RowPlan smaller = with(
+                row(1, 800, 2000),
+                d -> d.footprint = new DeviceFootprint(TestWings.rectangle(20, 8), List.of(), false));
+        for (RowPlan second : List.of(row(1, 800, 2000), smaller)) {
+            assertThat(refusal(constantChord(), row(0, 800, 2000), second))
+                    .isNotEmpty()
+                    .allSatisfy(p -> assertThat(p.field()).isEqualTo("rows[1]"));
+        }
     }
 
     @Test

@@ -1,0 +1,4 @@
+@NullMarked
+package org.vanewright.layout;
+
+import org.jspecify.annotations.NullMarked;

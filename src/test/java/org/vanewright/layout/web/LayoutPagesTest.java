@@ -1,0 +1,299 @@
+package org.vanewright.layout.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.net.URI;
+import java.net.http.HttpResponse;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.vanewright.testing.ServerTest;
+
+/** Layout pages as a browser without scripts meets them. */
+class LayoutPagesTest extends ServerTest {
+    private static final String DEMO = "/layouts/low-wing-pairs-over-the-taper";
+
+    /** What a browser would send of the form on a page. */
+    private static Map<String, String> fields(Document page) {
+        Map<String, String> fields = new LinkedHashMap<>();
+        Element form = page.expectFirst("form[data-live]");
+        for (Element field : form.select("input[name], textarea[name], select[name]")) {
+            fields.put(field.attr("name"), field.tagName().equals("select") ? selected(field) : field.val());
+        }
+        return fields;
+    }
+
+    private static String selected(Element select) {
+        Element option = select.selectFirst("option[selected]");
+        return option == null ? "" : option.val();
+    }
+
+    private Map<String, String> soundForm(String name) {
+        Map<String, String> fields = fields(page(DEMO + "/edit", 200));
+        fields.remove("base");
+        fields.put("name", name);
+        fields.put("action", "save");
+        return fields;
+    }
+
+    private String publish(String name) {
+        HttpResponse<String> response = postForm("/layouts/new", soundForm(name));
+        assertThat(response.statusCode()).as(response.body()).isEqualTo(302);
+        return URI.create(response.headers().firstValue("Location").orElseThrow())
+                .getPath();
+    }
+
+    @Test
+    void thePageShowsTheLayoutDrawnInNumbersAndAsFiles() {
+        Document page = page(DEMO, 200);
+        assertThat(page.title()).isEqualTo("Low wing, pairs over the taper – Vanewright");
+        assertThat(page.select(".invented")).hasSize(1);
+        Element plan = page.expectFirst("svg.plan");
+        assertThat(plan.select("desc").text()).contains("devices, both sides together");
+        assertThat(page.select("svg.close-up")).hasSize(2);
+        assertThat(page.expectFirst("svg.close-up desc").text())
+                .contains("counter-rotating pairs, common flow down", "toe-out 16.0 degrees");
+        assertThat(page.select("main").text())
+                .contains(
+                        "Toe-in means the leading edge is turned", "unrolls exactly", "gave way", "licensed engineer");
+        assertThat(page.select(".download-list a").eachAttr("href"))
+                .anyMatch(h -> h.contains("template.pdf?") && h.contains("revision=1") && h.contains("side=LEFT"))
+                .anyMatch(h -> h.contains("template.dxf?") && h.contains("side=RIGHT"))
+                .anyMatch(h -> h.contains("stations.csv?"));
+        for (String link : page.select(".download-list a, .row-block a").eachAttr("href")) {
+            assertThat(get(link).statusCode()).as(link).isEqualTo(200);
+        }
+        int devices = page.select("table.figures tbody tr").size();
+        assertThat(page.select(".facts").text()).contains(devices + " in all");
+        assertThat(page.select("[id]").eachAttr("id")).doesNotHaveDuplicates();
+    }
+
+    @Test
+    void onlyDemonstrationLayoutsAreCalledInvented() {
+        assertThat(page("/layouts/new", 200).select(".invented")).isEmpty();
+        assertThat(page(DEMO + "/edit", 200).select(".invented")).hasSize(1);
+        String path = publish("A real one");
+        assertThat(page(path, 200).select(".invented")).isEmpty();
+        assertThat(page(path + "/edit", 200).select(".invented")).isEmpty();
+    }
+
+    @Test
+    void everyDemonstrationLayoutIsListedAndShown() {
+        Document list = page("/layouts", 200);
+        assertThat(list.select(".card h2").eachText())
+                .contains(
+                        "High wing, one row co-rotating",
+                        "Low wing, pairs over the taper",
+                        "Low wing, underside of the stabiliser");
+        assertThat(list.select("[id]").eachAttr("id")).doesNotHaveDuplicates();
+        for (String path : list.select(".card h2 a").eachAttr("href")) {
+            Document page = page(path, 200);
+            assertThat(page.select("svg.plan")).as(path).isNotEmpty();
+        }
+        assertThat(page("/", 200).select(".news").text()).contains("Layout");
+    }
+
+    @Test
+    void noPageHoldsAStyleOrScriptOfItsOwn() {
+        for (String path : new String[] {"/layouts", DEMO, DEMO + "/revisions/1", DEMO + "/edit", "/layouts/new"}) {
+            Document page = page(path, 200);
+            assertThat(page.select("style, [style], script:not([src]), [onclick]"))
+                    .as(path)
+                    .isEmpty();
+            assertThat(page.select("main")).as(path).hasSize(1);
+            assertThat(page.select("h1")).as(path).hasSize(1);
+            assertThat(page.select(".caution-line, .caution").text()).as(path).contains("licensed engineer");
+        }
+    }
+
+    @Test
+    void stationsAndFormFollowTheChosenUnits() {
+        Document page = parsed(get(DEMO, "Cookie", "units=us"), 200);
+        assertThat(page.expectFirst("table.figures tbody tr").text()).contains(" in");
+        Map<String, String> fields = fields(parsed(get(DEMO + "/edit", "Cookie", "units=us"), 200));
+        fields.remove("base");
+        fields.put("name", "Typed in inches");
+        fields.put("rows[0].pitchMm", "3.75");
+        fields.put("action", "save");
+        assertThat(postForm("/layouts/new", fields).statusCode()).isEqualTo(302);
+        assertThat(get("/api/v1/layouts/typed-in-inches").body()).contains("\"pitchMm\":95.25", "\"toMm\":1440.0");
+    }
+
+    @Test
+    void savingWhatWasNotChangedGivesTheSameDocument() {
+        String path = publish("Twice the same");
+        Map<String, String> fields = fields(page(path + "/edit", 200));
+        fields.put("action", "save");
+        assertThat(postForm(path + "/edit", fields).statusCode()).isEqualTo(302);
+        String api = "/api/v1/layouts/twice-the-same/revisions/";
+        assertThat(json(get(api + 2), 200).get("sha256"))
+                .isEqualTo(json(get(api + 1), 200).get("sha256"));
+        assertThat(page(path + "/revisions/1", 200).select(".note").text()).contains("later revision");
+        assertThat(page(path, 200).select(".revision-line").text()).startsWith("Revision 2");
+    }
+
+    @Test
+    void errorsStandBesideTheirFieldsAndNothingTypedIsLost() {
+        Map<String, String> fields = soundForm("");
+        fields.put("rows[0].pitchMm", "sixty");
+        fields.put("rows[1].chordFraction", "9");
+        fields.put("rows[1].device", "no-such-device@1");
+        Document page = parsed(postForm("/layouts/new", fields), 422);
+        Element pitch = page.expectFirst("#rows-0-pitchMm");
+        assertThat(pitch.val()).isEqualTo("sixty");
+        assertThat(pitch.attr("aria-invalid")).isEqualTo("true");
+        assertThat(page.expectFirst("#rows-0-pitchMm-error").text()).contains("a number such as 12.5");
+        assertThat(page.expectFirst("#rows-1-chordFraction").val()).isEqualTo("9");
+        for (String link : page.select("#form-problems a").eachAttr("href")) {
+            assertThat(page.getElementById(link.substring(1))).as(link).isNotNull();
+        }
+        assertThat(page.select("#form-problems a").eachAttr("href")).contains("#name", "#rows-0-pitchMm");
+    }
+
+    @Test
+    void basesThatOverlapAreReportedAtTheirRow() {
+        Map<String, String> fields = soundForm("Overlapping");
+        fields.keySet().removeIf(k -> k.startsWith("rows[1]"));
+        Map<String, String> doubled = new LinkedHashMap<>(fields);
+        fields.forEach((k, v) -> doubled.put(k.replace("rows[0]", "rows[1]"), v));
+        Document page = parsed(postForm("/layouts/new", doubled), 422);
+        assertThat(page.select("#form-problems").text()).contains("bases that do not overlap");
+        assertThat(page.expectFirst("#rows-1-error").text()).contains("bases that do not overlap");
+        for (String link : page.select("#form-problems a").eachAttr("href")) {
+            assertThat(page.getElementById(link.substring(1))).as(link).isNotNull();
+        }
+    }
+
+    @Test
+    void buttonsAddAndRemoveRowsWithoutScripts() {
+        Map<String, String> fields = fields(page("/layouts/new", 200));
+        assertThat(fields.get("airframe")).matches("[a-z0-9-]+@[0-9]+");
+        fields.put("rows[0].pitchMm", "72.5");
+        fields.put("action", "add rows");
+        Document two = parsed(postForm("/layouts/new", fields), 200);
+        assertThat(fields(two))
+                .containsEntry("rows[0].pitchMm", "72.5")
+                .containsEntry("rows[1].pitchMm", "72.5")
+                .containsEntry("rows[1].name", "Row 2")
+                .containsEntry("rows[1].fromMm", "");
+        assertThat(two.select(".error").text()).as("nobody is told off yet").isBlank();
+        Map<String, String> more = fields(two);
+        more.put("action", "remove rows[0]");
+        assertThat(fields(parsed(postForm("/layouts/new", more), 200)))
+                .containsEntry("rows[0].name", "Row 2")
+                .doesNotContainKey("rows[1].name");
+    }
+
+    @Test
+    void theFormStartsWithTheAirframeAskedFor() {
+        assertThat(fields(page("/layouts/new?airframe=quillmere-strut-braced-high-wing", 200)))
+                .containsEntry("airframe", "quillmere-strut-braced-high-wing@1");
+        assertThat(get("/layouts/new?airframe=no-such-airframe").statusCode()).isIn(200, 404);
+        assertThat(get("/layouts/new?airframe=%3Cscript%3E").statusCode()).isIn(200, 400, 404);
+    }
+
+    @Test
+    void aSecondEditorSeesBothVersionsAndKeepsTheirs() {
+        String path = publish("Edited by two");
+        Map<String, String> mine = fields(page(path + "/edit", 200));
+        Map<String, String> theirs = new LinkedHashMap<>(mine);
+        theirs.put("description", "Theirs.");
+        theirs.put("action", "save");
+        assertThat(postForm(path + "/edit", theirs).statusCode()).isEqualTo(302);
+
+        mine.put("description", "Mine.");
+        mine.put("rows[1].pitchMm", "120");
+        mine.put("action", "save");
+        Document conflict = parsed(postForm(path + "/edit", mine), 409);
+        assertThat(conflict.select(".conflict table").text()).contains("Theirs.", "Mine.", "120");
+        assertThat(get(conflict.expectFirst(".conflict a").attr("href")).statusCode())
+                .isEqualTo(200);
+        Map<String, String> again = fields(conflict);
+        assertThat(again)
+                .containsEntry("description", "Mine.")
+                .containsEntry("rows[1].pitchMm", "120")
+                .containsEntry("base", "2");
+        again.put("action", "save");
+        assertThat(postForm(path + "/edit", again).statusCode()).isEqualTo(302);
+        assertThat(page(path, 200).select(".revision-line").text()).startsWith("Revision 3");
+    }
+
+    @Test
+    void namesAreTextNeverMarkup() {
+        String hostile = "<script>alert(1)</script> \"&' layout";
+        Map<String, String> fields = soundForm(hostile);
+        fields.put("rows[0].name", "</text><script>alert(2)</script>");
+        fields.put("description", "<img src=x onerror=alert(3)>");
+        HttpResponse<String> response = postForm("/layouts/new", fields);
+        assertThat(response.statusCode()).isEqualTo(302);
+        String path = URI.create(response.headers().firstValue("Location").orElseThrow())
+                .getPath();
+        for (String url : new String[] {path, path + "/edit", "/layouts", "/"}) {
+            Document page = page(url, 200);
+            assertThat(page.select("script:not([src]), img[onerror]")).as(url).isEmpty();
+            assertThat(page.text()).as(url).doesNotContain("&lt;script");
+        }
+        assertThat(page(path, 200).select("h1").text()).isEqualTo(hostile);
+        assertThat(postForm("/layouts/preview", fields).body()).doesNotContain("<script>");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"NaN", "1e308", "999999999999999999999", "-1", "0x1F", "1,5,0"})
+    void absurdNumbersAreRefusedInTheForm(String number) {
+        for (String field : new String[] {"fromMm", "toMm", "pitchMm", "pairGapMm"}) {
+            Map<String, String> fields = soundForm("Absurd");
+            fields.put("rows[0]." + field, number);
+            Document page = parsed(postForm("/layouts/new", fields), 422);
+            assertThat(page.expectFirst("#rows-0-" + field + "-error").text()).startsWith("Must be");
+            assertThat(page.expectFirst("#rows-0-" + field).val()).isEqualTo(number);
+        }
+    }
+
+    @Test
+    void endlessIndexesAndStrangeActionsChangeNothing() {
+        Map<String, String> fields = fields(page("/layouts/new", 200));
+        fields.put("rows[99].pitchMm", "1");
+        fields.put("rows[100000000].name", "x");
+        fields.put("rows[-1].name", "x");
+        fields.put("action", "remove rows[98]; drop");
+        Document page = parsed(postForm("/layouts/new", fields), 200);
+        assertThat(page.select("#form-problems").text()).contains("at most 20 entries");
+        assertThat(page.select("section.surface").size()).isLessThanOrEqualTo(20);
+    }
+
+    @Test
+    void theDrawingFollowsTheFormWithoutSaving() {
+        Map<String, String> fields = soundForm("Preview only");
+        HttpResponse<String> preview = postForm("/layouts/preview", fields);
+        assertThat(preview.statusCode()).isEqualTo(200);
+        assertThat(preview.body()).contains("<svg", "Everything is in order").doesNotContain("<html");
+        fields.put("rows[0].pitchMm", "");
+        assertThat(postForm("/layouts/preview", fields).body()).contains("data-field=\"rows-0-pitchMm\"");
+        assertThat(get("/layouts/preview-only").statusCode()).isEqualTo(404);
+        assertThat(postForm("/layouts/preview", Map.of()).statusCode()).isEqualTo(200);
+        assertThat(postForm("/layouts/new", Map.of("action", "save")).statusCode())
+                .isEqualTo(422);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "/layouts/nowhere",
+                "/layouts/%2e%2e",
+                "/layouts/UPPER",
+                "/layouts/a/revisions/0",
+                "/layouts/nowhere/edit",
+                "/layouts/low-wing-pairs-over-the-taper/revisions/99",
+                "/layouts/low-wing-pairs-over-the-taper/revisions/9999999999",
+                "/layouts?cursor=nonsense",
+                "/layouts/..%2f..%2fetc%2fpasswd",
+                "/layouts/%00"
+            })
+    void whatIsNotThereIsRefusedOrNotFound(String path) {
+        assertThat(get(path, "Accept", "text/html").statusCode()).isIn(400, 404);
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package org.vanewright.layout.web;
+
+import org.jspecify.annotations.NullMarked;
