@@ -1,9 +1,11 @@
 package org.vanewright.engineering.placement;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
@@ -23,7 +25,10 @@ final class OverlapCheck {
 
     private record Covered(Station station, Polygon base) {}
 
-    /** @throws org.vanewright.engineering.input.InvalidInputException naming the later row of each pair in conflict */
+    /**
+     * @throws org.vanewright.engineering.input.InvalidInputException naming the later row of each two in conflict, with
+     *     the first place where they are
+     */
     static void check(List<RowPlan> plans, WingSkin skin, List<Station> stations) {
         Map<Integer, RowPlan> rows = Placer.byIndex(plans);
         Checks checks = new Checks();
@@ -34,32 +39,42 @@ final class OverlapCheck {
             covered.add(c);
             tree.insert(c.base().getEnvelopeInternal(), c);
         }
+        Set<Set<Integer>> reported = new HashSet<>();
         for (Covered c : covered) {
             for (Object other : tree.query(c.base().getEnvelopeInternal())) {
-                report(rows, c, (Covered) other, checks);
+                Covered o = (Covered) other;
+                Set<Integer> both =
+                        new HashSet<>(List.of(c.station().row(), o.station().row()));
+                if (!reported.contains(both) && collide(c, o)) {
+                    reported.add(both);
+                    checks.add(problem(rows, c.station(), o.station()));
+                }
             }
         }
         checks.throwIfAny();
     }
 
-    private static void report(Map<Integer, RowPlan> rows, Covered a, Covered b, Checks checks) {
+    /** Whatever they share counts: one base may lie wholly on another. */
+    private static boolean collide(Covered a, Covered b) {
         Station s = a.station();
         Station t = b.station();
         boolean once =
                 s.wing() == t.wing() && s.side() == t.side() && s.panel() == t.panel() && s.number() < t.number();
-        if (once && a.base().intersects(b.base())) {
-            Station later = s.row() > t.row() ? s : t;
-            checks.add(new FieldProblem(
-                    "rows[" + later.row() + "]",
-                    Placer.row(rows, later).name(),
-                    String.format(
-                            Locale.ROOT,
-                            "bases that do not overlap; devices %d and %d of the %s wing do, at span station %.0f mm",
-                            s.number(),
-                            t.number(),
-                            s.wing().name().toLowerCase(Locale.ROOT),
-                            s.stationMm())));
-        }
+        return once && a.base().intersects(b.base());
+    }
+
+    private static FieldProblem problem(Map<Integer, RowPlan> rows, Station s, Station t) {
+        Station later = s.row() > t.row() ? s : t;
+        return new FieldProblem(
+                "rows[" + later.row() + "]",
+                Placer.row(rows, later).name(),
+                String.format(
+                        Locale.ROOT,
+                        "bases that do not overlap; devices %d and %d of the %s wing do, at span station %.0f mm",
+                        s.number(),
+                        t.number(),
+                        s.wing().name().toLowerCase(Locale.ROOT),
+                        s.stationMm()));
     }
 
     private static Polygon base(Map<Integer, RowPlan> rows, WingSkin skin, Station station) {

@@ -102,7 +102,7 @@ public final class Placer {
                 .toList();
         List<Station> numbered = new ArrayList<>(found.size());
         for (Station s : found) {
-            double sign = row(rows, s).wings().angleSign(wing);
+            double sign = row(rows, s).angleSign(wing);
             double angle = s.angleDeg() == 0 ? 0 : sign * s.angleDeg();
             numbered.add(s.on(wing, numbered.size() + 1, angle));
         }

@@ -12,6 +12,10 @@ import org.vanewright.engineering.wing.WingShape;
 /** Sets the units of one row along the span and makes those in conflict give way. */
 final class RowPlacer {
     private static final double TOLERANCE_MM = 1e-6;
+    private static final String OFF_SKIN = "the base would run off the skin at the leading or trailing edge";
+
+    /** Per panel; room along the chord changes steadily between its ends. */
+    private static final int SKIN_SAMPLES = 32;
 
     private final RowPlan row;
     private final WingShape wing;
@@ -39,11 +43,14 @@ final class RowPlacer {
         List<Placed> placed = new ArrayList<>();
         List<Double> displaced = new ArrayList<>();
         for (double centre : requestedCentres()) {
-            if (blocked.reasonAt(centre) == null && fitsChord(centre)) {
+            if (blocked.isFree(centre) && fitsChord(centre)) {
                 placed.add(new Placed(centre, false));
             } else {
                 displaced.add(centre);
             }
+        }
+        if (!displaced.isEmpty()) {
+            blockOffSkin(blocked);
         }
         placed.forEach(p -> blockAround(blocked, p.centreMm()));
         resolveAll(displaced, blocked, placed);
@@ -77,6 +84,53 @@ final class RowPlacer {
         blocked.block(wing.innerStationMm() - far, wing.innerStationMm() + half, "beyond the inner end");
         blocked.block(wing.outerStationMm() - half, wing.outerStationMm() + far, "beyond the outer end");
         return blocked;
+    }
+
+    /** Where a base would run off the skin; between joints, which stand in the way themselves. */
+    private void blockOffSkin(BlockedSpans blocked) {
+        double half = unit.halfSpanMm();
+        for (WingPanel panel : wing.panels()) {
+            double from = Math.max(row.fromMm(), panel.innerStationMm() + half);
+            double to = Math.min(row.toMm(), panel.outerStationMm() - half);
+            if (from <= to) {
+                blockOffSkin(blocked, from, to, half);
+            }
+        }
+    }
+
+    private void blockOffSkin(BlockedSpans blocked, double fromMm, double toMm, double beyondMm) {
+        double start = fromMm - beyondMm;
+        double before = fromMm;
+        boolean fitted = fitsChord(fromMm);
+        for (int i = 1; i <= SKIN_SAMPLES; i++) {
+            double here = fromMm + (toMm - fromMm) * i / SKIN_SAMPLES;
+            boolean fits = fitsChord(here);
+            if (fits && !fitted) {
+                blocked.block(start, lastFitting(here, before), OFF_SKIN);
+            } else if (fitted && !fits) {
+                start = lastFitting(before, here);
+            }
+            before = here;
+            fitted = fits;
+        }
+        if (!fitted) {
+            blocked.block(start, toMm + beyondMm, OFF_SKIN);
+        }
+    }
+
+    /** Halves the way from a station where the base fits to one where it does not. */
+    private double lastFitting(double fittingMm, double offMm) {
+        double fitting = fittingMm;
+        double off = offMm;
+        while (Math.abs(off - fitting) > TOLERANCE_MM) {
+            double middle = (fitting + off) / 2;
+            if (fitsChord(middle)) {
+                fitting = middle;
+            } else {
+                off = middle;
+            }
+        }
+        return fitting;
     }
 
     private void blockAround(BlockedSpans blocked, double centreMm) {
@@ -116,7 +170,7 @@ final class RowPlacer {
 
     private String reasonAt(double centre, BlockedSpans blocked) {
         String reason = blocked.reasonAt(centre);
-        return reason != null ? reason : "the base would run off the skin at the leading or trailing edge";
+        return reason != null ? reason : OFF_SKIN;
     }
 
     /** The whole base lies between leading and trailing edge at every member of the unit. */

@@ -35,6 +35,14 @@ public record RowPlan(
         ConflictPolicy onConflict,
         DeviceFootprint footprint) {
 
+    /**
+     * Factor from the toe-in angle on the left wing to the one on this wing. A pair shifted from one wing to the other
+     * looks the same as one mirrored; only vanes turned singly can differ.
+     */
+    public double angleSign(Wing wing) {
+        return arrangement.paired() ? 1 : wings.angleSign(wing);
+    }
+
     /** True when each unit is two separate devices. */
     boolean twoDevicesPerUnit() {
         return arrangement.paired() && !footprint.pairOnOneBase();

@@ -4,7 +4,10 @@ package org.vanewright.engineering.placement;
 public enum WingChoice {
     /** Both wings, the right one a mirror image of the left: what symmetry asks for. */
     BOTH_MIRRORED,
-    /** Both wings, each vane turned the same way as seen from above: toe-in on the left is toe-out on the right. */
+    /**
+     * Both wings, each vane turned the same way as seen from above: toe-in on the left is toe-out on the right. Pairs
+     * turn both ways, so for them this is the same as {@link #BOTH_MIRRORED}.
+     */
     BOTH_SAME_HAND,
     LEFT_ONLY,
     RIGHT_ONLY;
@@ -17,8 +20,8 @@ public enum WingChoice {
         };
     }
 
-    /** Factor from the toe-in angle on the left wing to the one on this wing. */
-    public double angleSign(Wing wing) {
+    /** Factor from the toe-in angle of a single vane on the left wing to the one on this wing. */
+    double angleSign(Wing wing) {
         return this == BOTH_SAME_HAND && wing == Wing.RIGHT ? -1 : 1;
     }
 }

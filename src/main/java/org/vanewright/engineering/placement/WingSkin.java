@@ -84,7 +84,7 @@ public final class WingSkin {
         WingPanel panel = wing.panels().get(station.panel());
         FlatSkin skin = flat(station.side(), station.panel());
         double span = panel.spanFraction(station.stationMm());
-        SkinStation at = skin.station(span, station.xOverC());
+        SkinStation at = skin.stationByArc(span, station.arcMm());
         return DevicePose.of(at, station.angleDeg()).toSheet(outline);
     }
 }

@@ -24,6 +24,7 @@ import org.vanewright.engineering.wing.WingShape;
  */
 public final class PitchDrawing {
     private static final int ARC_STEPS = 12;
+    private static final double SAME_MM = 0.05;
 
     private final TemplateRow row;
     private final List<Shape> shapes = new ArrayList<>();
@@ -36,22 +37,34 @@ public final class PitchDrawing {
         this.letterMm = Math.max(1.5, (row.plan().pitchMm() + 4 * reachMm) / 58);
     }
 
-    /** The first units of the row on the right wing, or on the left where it is fitted there only. */
+    /** Two neighbouring units of the row on the right wing, or on the left where it is fitted there only. */
     public static Drawing of(WingShape wing, Placement placement, TemplateRow row) {
         Wing side = row.plan().wings().on(Wing.RIGHT) ? Wing.RIGHT : Wing.LEFT;
         int members = Unit.of(row.plan()).members().size();
         List<Station> stations = placement.on(side, row.plan().index());
         int panel = stations.get(0).panel();
-        List<Station> shown = stations.stream()
-                .filter(s -> s.panel() == panel)
-                .limit(2L * members)
-                .toList();
+        List<Station> shown = shown(
+                stations.stream().filter(s -> s.panel() == panel).toList(),
+                members,
+                row.plan().pitchMm());
         SheetFrame frame = SheetFrame.of(
                 new WingSkin(wing).flat(row.plan().side(), panel),
                 wing.panels().get(panel),
                 row.plan().side(),
                 side);
         return new PitchDrawing(row).draw(frame, shown, members);
+    }
+
+    /** The first two units that stand a pitch apart; where keep-outs leave no such two, the first unit alone. */
+    private static List<Station> shown(List<Station> stations, int members, double pitchMm) {
+        for (int i = 0; i + 2 * members <= stations.size(); i += members) {
+            double apart =
+                    stations.get(i + members).stationMm() - stations.get(i).stationMm();
+            if (Math.abs(apart - pitchMm) < SAME_MM) {
+                return stations.subList(i, i + 2 * members);
+            }
+        }
+        return stations.subList(0, members);
     }
 
     private Drawing draw(SheetFrame frame, List<Station> shown, int members) {

@@ -38,8 +38,10 @@ record SheetFrame(FlatSkin skin, WingPanel panel, int outboardSign) {
         return DevicePose.of(at, angleDeg).mapped(this::page);
     }
 
+    /** By arc: where a cambered nose reaches ahead of the leading edge, no fraction of the chord tells its places apart. */
     DevicePose pose(Station station) {
-        return pose(station.stationMm(), station.xOverC(), station.angleDeg());
+        SkinStation at = skin.stationByArc(panel.spanFraction(station.stationMm()), station.arcMm());
+        return DevicePose.of(at, station.angleDeg()).mapped(this::page);
     }
 
     double wholeArcMm(double stationMm) {

@@ -25,10 +25,12 @@ final class RowCrossing {
     }
 
     static RowCrossing of(RowLine line, Rulings rulings, LocalArc arc) {
+        double from = end(line, arc, 0);
+        double to = end(line, arc, 1);
         double[] t = new double[STATIONS];
         double[] u = new double[STATIONS];
         for (int i = 0; i < STATIONS; i++) {
-            t[i] = (double) i / (STATIONS - 1);
+            t[i] = from + (to - from) * i / (STATIONS - 1);
             u[i] = line.measure() == RowLine.Measure.ARC_MM
                     ? arc.parameter(t[i], line.at(t[i]))
                     : Math.max(rulings.parameter(line.at(t[i])), 0);
@@ -44,6 +46,28 @@ final class RowCrossing {
             }
         }
         return new RowCrossing(u[0], u[STATIONS - 1], new SplineInterpolator().interpolate(u, t));
+    }
+
+    /** How near the row comes to an end of the panel before it would run off the skin at the trailing edge. */
+    private static double end(RowLine line, LocalArc arc, int end) {
+        if (line.measure() != RowLine.Measure.ARC_MM || onSkin(line, arc, end)) {
+            return end;
+        }
+        double off = end;
+        double on = 1 - end;
+        while (Math.abs(off - on) > SHORTEST) {
+            double middle = (off + on) / 2;
+            if (onSkin(line, arc, middle)) {
+                on = middle;
+            } else {
+                off = middle;
+            }
+        }
+        return on;
+    }
+
+    private static boolean onSkin(RowLine line, LocalArc arc, double spanFraction) {
+        return line.at(spanFraction) <= arc.lengthMm(spanFraction);
     }
 
     private static void reverse(double[] values) {

@@ -2,7 +2,8 @@ package org.vanewright.engineering.unroll;
 
 /**
  * The line on the skin along which lengths have to stay true when the skin cannot be developed without strain.
- * Between the ends of the panel its position varies linearly with the span station.
+ * Between the ends of the panel its position varies linearly with the span station. Where a distance along the skin
+ * would lie beyond the trailing edge, there is no row.
  *
  * @param measure what {@code inner} and {@code outer} count
  * @param inner at the inner end of the panel

@@ -42,19 +42,20 @@ public final class Unroller {
         checks.require(
                 !(region.from() > region.to()), "region.to", region.to(), "not less than the front of the region");
         if (line != null && problems.isEmpty()) {
-            checks.range("line.inner", line.inner(), 0, longest(panel, side, line, 0), "");
-            checks.range("line.outer", line.outer(), 0, longest(panel, side, line, 1), "");
+            double most = most(panel, side, line);
+            checks.range("line.inner", line.inner(), 0, most, "");
+            checks.range("line.outer", line.outer(), 0, most, "");
         }
         checks.throwIfAny();
         return panel.developable() ? new DevelopableSkin(panel, side) : new RuledSkin(panel, side, line, region);
     }
 
-    private static double longest(WingPanel panel, SurfaceSide side, RowLine line, int end) {
-        if (line.measure() == RowLine.Measure.CHORD_FRACTION) {
-            return 1;
-        }
-        return end == 0
-                ? panel.innerChordMm() * panel.innerSection().arcLength(side)
-                : panel.outerChordMm() * panel.outerSection().arcLength(side);
+    /** A row at a fixed distance along the skin may end before the narrower end of the panel. */
+    private static double most(WingPanel panel, SurfaceSide side, RowLine line) {
+        return line.measure() == RowLine.Measure.CHORD_FRACTION
+                ? 1
+                : Math.max(
+                        panel.innerChordMm() * panel.innerSection().arcLength(side),
+                        panel.outerChordMm() * panel.outerSection().arcLength(side));
     }
 }

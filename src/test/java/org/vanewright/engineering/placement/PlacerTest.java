@@ -85,6 +85,22 @@ class PlacerTest {
     }
 
     @Test
+    void sameHandLeavesTheAirBetweenAPairGoingTheSameWayOnBothWings() {
+        RowPlan down = with(row(0, 800, 1400), d -> {
+            d.arrangement = Arrangement.COMMON_FLOW_DOWN;
+            d.pairGapMm = 25;
+            d.pitchMm = 100;
+            d.wings = WingChoice.BOTH_SAME_HAND;
+        });
+        Placement placement = place(constantChord(), down);
+        for (Wing wing : Wing.values()) {
+            assertThat(placement.on(wing).subList(0, 2).stream().map(Station::hand))
+                    .as("leading edges together on the %s wing", wing)
+                    .containsExactly(Hand.TOE_OUT, Hand.TOE_IN);
+        }
+    }
+
+    @Test
     void aRowOnOneWingLeavesTheOtherBare() {
         Placement placement = place(constantChord(), with(row(0, 800, 1400), d -> d.wings = WingChoice.RIGHT_ONLY));
         assertThat(placement.on(Wing.LEFT)).isEmpty();
@@ -201,6 +217,41 @@ class PlacerTest {
                         with(row(1, 805, 2000), d -> d.position = new ChordPosition.FractionOfChord(0.085))))
                 .allSatisfy(p -> assertThat(p.field()).isEqualTo("rows[1]"))
                 .isNotEmpty();
+    }
+
+    @Test
+    void oneProblemNamesEachTwoRowsInConflict() {
+        DeviceFootprint small = new DeviceFootprint(TestWings.rectangle(10, 6), List.of(), false);
+        assertThat(refusal(
+                        constantChord(),
+                        row(0, 800, 2000),
+                        row(1, 800, 2000),
+                        with(row(2, 800, 2000), d -> d.footprint = small)))
+                .as("one problem for each two rows")
+                .extracting(FieldProblem::field)
+                .containsExactlyInAnyOrder("rows[1]", "rows[2]", "rows[2]");
+    }
+
+    @Test
+    void aDeviceThatWouldRunOffTheTrailingEdgeMovesToWhereTheSkinIsLongEnough() {
+        RowPlan row = with(row(0, 2540, 3740), d -> {
+            d.position = new ChordPosition.DistanceAlongSkin(1000);
+            d.pitchMm = 300;
+        });
+        Placement placement = place(tapered(), row);
+        double halfChord = row.footprint().halfChordMm(15);
+        double wholeSkin = NACA_2412.arcLength(SurfaceSide.UPPER);
+        double lastChord = (1000 + halfChord) / wholeSkin;
+        double lastStation = 1500 + 2700 * (1400 - lastChord) / 600;
+        assertThat(placement.notes())
+                .isNotEmpty()
+                .allSatisfy(n -> assertThat(n.reason()).contains("off the skin"));
+        PlacementNote first = placement.notes().get(0);
+        assertThat(first.requestedMm()).isGreaterThan(lastStation);
+        assertThat(first.movedToMm())
+                .as("where the base just ends on the trailing edge")
+                .isCloseTo(lastStation, within(1e-4));
+        assertThat(placement.on(Wing.LEFT)).hasSize(5);
     }
 
     @Test

@@ -7,6 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.vanewright.engineering.geometry.Point2;
 import org.vanewright.engineering.section.Section;
+import org.vanewright.engineering.section.Sections;
 import org.vanewright.engineering.section.SurfaceSide;
 import org.vanewright.engineering.wing.WingPanel;
 
@@ -22,6 +23,27 @@ class RuledSkinTest {
     private static WingPanel blended(double twistDeg) {
         return PanelSpace.panel(
                 2400, 1400, 900, 200, ShapedSections.parabola(0.012), ShapedSections.parabola(0.006), twistDeg);
+    }
+
+    @Test
+    void aRowThatRunsOffTheNarrowEndKeepsItsLengthsAsFarAsItGoes() {
+        WingPanel panel = new WingPanel(0, 3000, 1500, 800, 0, 300, Sections.naca("2412"), Sections.naca("4415"), 3);
+        double arcMm = 900;
+        FlatSkin skin = Unroller.unroll(panel, SurfaceSide.UPPER, RowLine.atArcMm(arcMm, arcMm), ChordRange.WHOLE);
+        assertThat(skin.arcLengthMm(1)).as("shorter than the row is far back").isLessThan(arcMm);
+        double onSheet = 0;
+        double inSpace = 0;
+        int steps = 1000;
+        SkinStation before = skin.stationByArc(0, arcMm);
+        for (int i = 1; i <= steps; i++) {
+            SkinStation here = skin.stationByArc(0.7 * i / steps, arcMm);
+            onSheet += here.flat().distanceTo(before.flat());
+            inSpace += Math.sqrt(Math.pow(here.rearwardMm() - before.rearwardMm(), 2)
+                    + Math.pow(here.outboardMm() - before.outboardMm(), 2)
+                    + Math.pow(here.upMm() - before.upMm(), 2));
+            before = here;
+        }
+        assertThat(onSheet).isCloseTo(inSpace, within(1e-5 * inSpace));
     }
 
     @Test

@@ -104,7 +104,7 @@ class UnrollerTest {
     @Test
     void rowLineAndRegionMustLieOnTheSkin() {
         WingPanel panel = PanelSpace.panel(2000, 1000, 800, 0, ShapedSections.circle());
-        RowLine line = RowLine.atArcMm(Double.NaN, 1300);
+        RowLine line = RowLine.atArcMm(Double.NaN, 1600);
         InvalidInputException refused = catchThrowableOfType(
                 InvalidInputException.class,
                 () -> Unroller.unroll(panel, SurfaceSide.UPPER, line, new ChordRange(0.5, 0.2)));
