@@ -40,7 +40,7 @@ public record LayoutChoices(
 
     static String label(Arrangement arrangement) {
         return switch (arrangement) {
-            case CO_ROTATING -> "Co-rotating: all turned the same way";
+            case CO_ROTATING -> "Co-rotating: all alike";
             case COMMON_FLOW_DOWN -> "Pairs, common flow down: leading edges together";
             case COMMON_FLOW_UP -> "Pairs, common flow up: leading edges apart";
         };
@@ -57,7 +57,7 @@ public record LayoutChoices(
 
     private static String label(Register register) {
         return switch (register) {
-            case LEADING_EDGE -> "Leading edge, with a flap that wraps under";
+            case LEADING_EDGE -> "Leading edge, with a flap";
             case TRAILING_EDGE -> "Trailing edge";
             case SPAR_LINE -> "Spar line at a chord fraction";
         };

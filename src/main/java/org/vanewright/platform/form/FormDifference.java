@@ -13,11 +13,15 @@ import java.util.Set;
  * @param yours what is in the form
  */
 public record FormDifference(String field, String before, String theirs, String yours) {
+    /** What a posted form says about itself, and not about the record. */
+    private static final Set<String> NOT_OF_THE_RECORD = Set.of("action", "base");
+
     /** Every field in which the two changes differ, in the order of the page. */
     public static List<FormDifference> between(Form before, Form theirs, Form yours) {
         Set<String> paths = new LinkedHashSet<>(before.values().keySet());
         paths.addAll(theirs.values().keySet());
         paths.addAll(yours.values().keySet());
+        paths.removeAll(NOT_OF_THE_RECORD);
         return paths.stream()
                 .filter(path -> !theirs.value(path).equals(yours.value(path)))
                 .map(path -> new FormDifference(

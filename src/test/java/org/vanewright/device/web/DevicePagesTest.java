@@ -28,7 +28,7 @@ class DevicePagesTest extends ServerTest {
         String text = page.select("main").text();
         assertThat(text)
                 .contains("Invented", "Pair, ogival, 9 mm high", "15° toe-in (common flow down)")
-                .contains("common practice, no source", "typical ones, from memory", "divergence theorem")
+                .contains("common practice, no source", "typical ones, without a source", "divergence theorem")
                 .contains("Before anything is fitted", "cannot stand on its trailing edge");
         assertThat(page.select(".downloads a").eachAttr("href"))
                 .allSatisfy(href -> assertThat(get(href).statusCode()).isEqualTo(200))
