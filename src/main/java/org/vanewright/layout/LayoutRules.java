@@ -75,6 +75,7 @@ public final class LayoutRules {
 
     private static void checkRef(String field, @Nullable RevisionRef ref, Checks checks) {
         boolean ok = ref != null && ref.slug() != null && !ref.slug().isBlank() && ref.revision() >= 1;
-        checks.require(ok, field, ref, "a record and its revision, such as {\"slug\":\"…\",\"revision\":1}");
+        String given = ref == null ? null : ref.slug() + ", revision " + ref.revision();
+        checks.require(ok, field, given, "a record and its revision, such as {\"slug\":\"…\",\"revision\":1}");
     }
 }

@@ -4,6 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.DateTimeException;
 import java.time.Instant;
 import java.util.Base64;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.vanewright.engineering.input.FieldProblem;
 import org.vanewright.engineering.input.InvalidInputException;
@@ -15,6 +16,9 @@ import org.vanewright.engineering.input.InvalidInputException;
  * @param slug of that item; settles the order of items of the same instant
  */
 record ListCursor(Instant createdAt, String slug) {
+    private static final Pattern SLUG = Pattern.compile("[a-z0-9-]{1,80}");
+    private static final Instant LATEST = Instant.parse("9999-01-01T00:00:00Z");
+
     String encode() {
         byte[] plain = (createdAt + " " + slug).getBytes(StandardCharsets.UTF_8);
         return Base64.getUrlEncoder().withoutPadding().encodeToString(plain);
@@ -27,7 +31,7 @@ record ListCursor(Instant createdAt, String slug) {
             int gap = plain.indexOf(' ');
             if (gap > 0) {
                 ListCursor cursor = new ListCursor(Instant.parse(plain.substring(0, gap)), plain.substring(gap + 1));
-                if (cursor.encode().equals(text)) {
+                if (cursor.isPlausible() && cursor.encode().equals(text)) {
                     return cursor;
                 }
             }
@@ -35,6 +39,11 @@ record ListCursor(Instant createdAt, String slug) {
             throw refused(text, e);
         }
         throw refused(text, null);
+    }
+
+    /** A database refuses to compare with a NUL, or with a time that it cannot hold. */
+    private boolean isPlausible() {
+        return SLUG.matcher(slug).matches() && createdAt.isAfter(Instant.EPOCH) && createdAt.isBefore(LATEST);
     }
 
     private static InvalidInputException refused(String text, @Nullable Exception cause) {

@@ -10,6 +10,7 @@ class HomePageTest extends ServerTest {
     @Test
     void leadsThroughTheJobAndShowsWhatIsNew() {
         Document page = page("/", 200);
+        assertThat(page.select("head title").eachText()).containsExactly("Vanewright: small vanes for slow aircraft");
         assertThat(page.select(".steps h3").eachText())
                 .containsExactly(
                         "Describe a wing", "Pick or design a device", "Lay out a row", "Print and place", "Fly");

@@ -32,7 +32,8 @@ class HomeController {
                 news.stream()
                         .filter(NewsItem::invented)
                         .filter(n -> n.path().startsWith("/layouts/"))
-                        .findFirst()
+                        // The first one published is the simplest.
+                        .reduce((newer, older) -> older)
                         .orElse(null));
         return "catalogue/home";
     }

@@ -27,16 +27,22 @@ public final class Checks {
         return value == null || range(field, value, low, high, unit);
     }
 
-    /** Text must be present, not blank, and no longer than {@code maxLength}. */
+    /** One line of readable text, see {@link ReadableText}, not blank and no longer than {@code maxLength}. */
     public boolean text(String field, @Nullable String value, int maxLength) {
-        boolean ok = value != null && !value.isBlank() && value.length() <= maxLength;
-        return require(ok, field, abbreviate(value), "text of 1 to " + maxLength + " characters");
+        boolean ok = value != null && ReadableText.shows(value) && value.length() <= maxLength;
+        return require(ok, field, abbreviate(value), "text of 1 to " + maxLength + " characters")
+                && require(ReadableText.isLine(value), field, abbreviate(value), "one line without control characters");
     }
 
-    /** Text may be absent, but no longer than {@code maxLength}. */
+    /** Readable text, see {@link ReadableText}, absent or no longer than {@code maxLength}; it may have lines. */
     public boolean optionalText(String field, @Nullable String value, int maxLength) {
         boolean ok = value == null || value.length() <= maxLength;
-        return require(ok, field, abbreviate(value), "at most " + maxLength + " characters");
+        return require(ok, field, abbreviate(value), "at most " + maxLength + " characters")
+                && require(
+                        ReadableText.isProse(value),
+                        field,
+                        abbreviate(value),
+                        "no control characters but the ends of lines");
     }
 
     /** The value must be present. */
@@ -75,10 +81,11 @@ public final class Checks {
         return value instanceof Double d ? plain(d, "") : abbreviate(value.toString());
     }
 
-    private static String abbreviate(@Nullable String value) {
-        if (value == null) {
+    private static String abbreviate(@Nullable String given) {
+        if (given == null) {
             return "missing";
         }
+        String value = ReadableText.withMarks(given);
         return value.length() <= 80 ? value : value.substring(0, 77) + "…";
     }
 

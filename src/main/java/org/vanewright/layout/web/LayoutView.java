@@ -72,4 +72,9 @@ public record LayoutView(
     public int deviceCount() {
         return stations.size();
     }
+
+    /** Whether that wing carries any device, {@code LEFT} or {@code RIGHT}. */
+    public boolean on(String wing) {
+        return stations.stream().anyMatch(s -> s.wing().name().equals(wing));
+    }
 }

@@ -68,16 +68,21 @@ class TemplateFiles {
                 .filter(p -> asked.row() == null || p.row() == asked.row() - 1)
                 .toList();
         if (wanted.isEmpty()) {
-            throw new InvalidInputException(
-                    pieces.isEmpty()
-                            ? new FieldProblem(
-                                    "pattern",
-                                    asked.pattern().name(),
-                                    "FULL here: no row of this wing has a piece of that pattern; strips need a"
-                                            + " constant-chord panel")
-                            : new FieldProblem("row", String.valueOf(asked.row()), "a row with devices on this wing"));
+            throw new InvalidInputException(nothing(pieces, asked));
         }
         return wanted;
+    }
+
+    private static FieldProblem nothing(List<TemplatePiece> pieces, TemplateRequest asked) {
+        if (!pieces.isEmpty()) {
+            return new FieldProblem("row", String.valueOf(asked.row()), "a row with devices on this wing");
+        }
+        return asked.pattern() == LayoutTemplates.Pattern.STRIP
+                ? new FieldProblem(
+                        "pattern",
+                        asked.pattern().name(),
+                        "FULL here: no row of this wing has a strip, which needs a constant-chord panel")
+                : new FieldProblem("side", asked.wing().name(), "the other wing: this one carries no row");
     }
 
     private static String heading(Revision<LayoutDocument> layout, Wing wing) {

@@ -1,0 +1,4 @@
+@NullMarked
+package org.vanewright.engineering.input;
+
+import org.jspecify.annotations.NullMarked;
