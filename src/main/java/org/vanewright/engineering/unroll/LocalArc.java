@@ -1,5 +1,8 @@
 package org.vanewright.engineering.unroll;
 
+import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
+
 /** Arc length of the local section curve of a ruled skin, at any span fraction, and back. */
 final class LocalArc {
     private static final int MOST_STEPS = 60;
@@ -7,6 +10,12 @@ final class LocalArc {
     private final Rulings rulings;
     /** Rates of the inner and outer end: x and z of each. */
     private final SampledCurve rates;
+
+    /** Places are mostly asked for several at a time along one section. Replaced as a whole, so safe between threads. */
+    private volatile @Nullable Lengths latest;
+
+    @SuppressWarnings("ArrayRecordComponent") // never leaves this class
+    private record Lengths(double spanFraction, double[] upTo) {}
 
     LocalArc(Rulings rulings) {
         this.rulings = rulings;
@@ -28,35 +37,41 @@ final class LocalArc {
     }
 
     double lengthMm(double spanFraction) {
-        double sum = 0;
-        for (int k = 0; k < rates.intervals(); k++) {
-            sum += length(k, spanFraction);
-        }
-        return sum;
+        double[] upTo = upTo(spanFraction);
+        return upTo[upTo.length - 1];
     }
 
     /** Arc from the leading edge to a ruling. */
     double arcMm(double spanFraction, double u) {
         int interval = rates.intervalOf(u);
-        double sum = 0;
-        for (int k = 0; k < interval; k++) {
-            sum += length(k, spanFraction);
-        }
         double z = 2 * (u - rates.start(interval)) / rates.width(interval) - 1;
-        return sum + GaussRule.value(arcSeries(interval, spanFraction), z);
+        return upTo(spanFraction)[interval] + GaussRule.value(arcSeries(interval, spanFraction), z);
     }
 
     /** The ruling at an arc from the leading edge. */
     double parameter(double spanFraction, double arcMm) {
-        double left = arcMm;
-        for (int k = 0; k < rates.intervals(); k++) {
-            double length = length(k, spanFraction);
-            if (left <= length) {
-                return rates.start(k) + 0.5 * rates.width(k) * (1 + within(k, spanFraction, left));
-            }
-            left -= length;
+        double[] upTo = upTo(spanFraction);
+        int found = Arrays.binarySearch(upTo, arcMm);
+        int interval = Math.max(found >= 0 ? found - 1 : -found - 2, 0);
+        if (interval >= rates.intervals()) {
+            return rulings.last();
         }
-        return rulings.last();
+        double within = within(interval, spanFraction, arcMm - upTo[interval]);
+        return rates.start(interval) + 0.5 * rates.width(interval) * (1 + within);
+    }
+
+    /** Arcs from the leading edge to the starts of the intervals, and to the end of the last. */
+    private double[] upTo(double spanFraction) {
+        Lengths kept = latest;
+        if (kept == null || kept.spanFraction() != spanFraction) {
+            double[] upTo = new double[rates.intervals() + 1];
+            for (int k = 0; k < rates.intervals(); k++) {
+                upTo[k + 1] = upTo[k] + length(k, spanFraction);
+            }
+            kept = new Lengths(spanFraction, upTo);
+            latest = kept;
+        }
+        return kept.upTo();
     }
 
     /** Newton's rule kept inside a shrinking bracket; the arc never decreases. */

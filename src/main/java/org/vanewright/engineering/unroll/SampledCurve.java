@@ -18,6 +18,11 @@ final class SampledCurve {
     private static final double TOLERANCE = 1e-11;
     private static final int DEEPEST = 10;
 
+    /** A rough outline of many points asks for more intervals than this; then a looser bound has to do. */
+    private static final int MANY = 800;
+
+    private static final double LOOSE_TOLERANCE = 1e-9;
+
     private final double[] breaks;
     /** [interval][quantity][sample]. */
     private final double[][][] samples;
@@ -53,7 +58,7 @@ final class SampledCurve {
             List<Double> starts,
             List<double[][]> all) {
         double[][] here = sample(quantities, from, to, scale.length);
-        if (depth > 0 && !resolved(here, to - from, scale)) {
+        if (depth > 0 && !resolved(here, to - from, scale, all.size() < MANY ? TOLERANCE : LOOSE_TOLERANCE)) {
             double middle = 0.5 * (from + to);
             refine(quantities, from, middle, scale, depth - 1, starts, all);
             refine(quantities, middle, to, scale, depth - 1, starts, all);
@@ -74,11 +79,11 @@ final class SampledCurve {
         return here;
     }
 
-    private static boolean resolved(double[][] here, double width, double[] scale) {
+    private static boolean resolved(double[][] here, double width, double[] scale, double tolerance) {
         for (int q = 0; q < here.length; q++) {
             double[] c = GaussRule.series(here[q]);
             double tail = Math.abs(c[GaussRule.SIZE - 1]) + Math.abs(c[GaussRule.SIZE - 2]);
-            if (tail * width > TOLERANCE * scale[q]) {
+            if (tail * width > tolerance * scale[q]) {
                 return false;
             }
         }

@@ -84,4 +84,18 @@ class NacaFourDigitTest extends SectionContract {
             assertThat(section.arcLength(side)).isCloseTo(NacaReference.arcLength(digits, side), within(1e-8));
         }
     }
+
+    @ParameterizedTest
+    @CsvSource({"0012", "2412", "4415", "6409", "23012", "23118"})
+    void aPlaceFoundByArcLengthIsTheOneTheIndependentIntegralReaches(String digits) {
+        Section section = Sections.naca(digits);
+        for (SurfaceSide side : SurfaceSide.values()) {
+            for (double x : new double[] {0.002, 0.05, 0.1, 0.3, 0.7, 0.95}) {
+                double[] expected = NacaReference.point(digits, side, x);
+                SkinPoint found = section.atArcLength(side, NacaReference.arcLength(digits, side, x));
+                assertThat(found.x()).isCloseTo(expected[0], within(1e-6));
+                assertThat(found.y()).isCloseTo(expected[1], within(1e-6));
+            }
+        }
+    }
 }

@@ -11,16 +11,21 @@ final class NacaReference {
 
     /** Length of one side in chords; Richardson-extrapolated sum of chords, spaced evenly in √x. */
     static double arcLength(String digits, SurfaceSide side) {
-        double fine = chords(digits, side, PIECES);
-        double coarse = chords(digits, side, PIECES / 2);
+        return arcLength(digits, side, 1);
+    }
+
+    /** As {@link #arcLength(String, SurfaceSide)}, from the leading edge to the skin's place over x of the mean line. */
+    static double arcLength(String digits, SurfaceSide side, double toX) {
+        double fine = chords(digits, side, toX, PIECES);
+        double coarse = chords(digits, side, toX, PIECES / 2);
         return fine + (fine - coarse) / 3;
     }
 
-    private static double chords(String digits, SurfaceSide side, int pieces) {
+    private static double chords(String digits, SurfaceSide side, double toX, int pieces) {
         double sum = 0;
         double[] before = point(digits, side, 0);
         for (int i = 1; i <= pieces; i++) {
-            double root = (double) i / pieces;
+            double root = Math.sqrt(toX) * i / pieces;
             double[] here = point(digits, side, root * root);
             sum += Math.hypot(here[0] - before[0], here[1] - before[1]);
             before = here;

@@ -7,6 +7,8 @@ import org.vanewright.engineering.drawing.Drawing;
 import org.vanewright.engineering.drawing.PdfDocumentSpec;
 import org.vanewright.engineering.drawing.PdfPage;
 import org.vanewright.engineering.drawing.PdfWriter;
+import org.vanewright.engineering.input.FieldProblem;
+import org.vanewright.engineering.input.InvalidInputException;
 
 /**
  * A drawing at true scale as a printable PDF. On sheets: a cover with map, scale bars, cautions and how to lay the
@@ -14,6 +16,9 @@ import org.vanewright.engineering.drawing.PdfWriter;
  * mm) or wider than the roll is split, then with a cover as on sheets.
  */
 public final class TemplateSheets {
+    /** In one file; nobody prints and lays together more. */
+    static final int MAX_SHEETS = 800;
+
     private TemplateSheets() {}
 
     /**
@@ -33,6 +38,8 @@ public final class TemplateSheets {
     /**
      * Several drawings in one file, each on sheets of its own.
      *
+     * @throws org.vanewright.engineering.input.InvalidInputException as for a single drawing, or for more than 800
+     *     sheets together
      * @throws IllegalArgumentException without a job
      */
     public static byte[] pdf(List<Job> jobs) {
@@ -40,21 +47,59 @@ public final class TemplateSheets {
             throw new IllegalArgumentException("nothing to print");
         }
         List<PdfPage> pages = new ArrayList<>();
-        jobs.forEach(job -> pages.addAll(pages(job.drawing(), job.spec())));
+        planned(jobs).forEach(planned -> pages.addAll(pages(planned)));
         SheetSpec first = jobs.get(0).spec();
         return PdfWriter.write(
                 new PdfDocumentSpec(first.headerLine(), jobs.get(0).drawing().description(), first.created(), pages));
     }
 
-    private static List<PdfPage> pages(Drawing drawing, SheetSpec spec) {
-        if (spec.paper().isRoll()) {
-            Optional<PdfPage> one = RollSheet.onePiece(drawing, spec);
-            if (one.isPresent()) {
-                return List.of(one.get());
+    /** Pages of one piece on a roll, or how it is spread over sheets. */
+    private record Planned(Job job, Optional<PdfPage> onePiece, Optional<TilePlan> plan) {
+        static Planned of(Job job) {
+            Optional<PdfPage> one =
+                    job.spec().paper().isRoll() ? RollSheet.onePiece(job.drawing(), job.spec()) : Optional.empty();
+            return new Planned(
+                    job,
+                    one,
+                    one.isPresent() ? Optional.empty() : Optional.of(TemplateSheets.plan(job.drawing(), job.spec())));
+        }
+
+        int sheets() {
+            return plan.map(p -> p.tiles().size()).orElse(1);
+        }
+    }
+
+    /** Counts the sheets before any is drawn. */
+    private static List<Planned> planned(List<Job> jobs) {
+        List<Planned> planned = new ArrayList<>();
+        int sheets = 0;
+        for (Job job : jobs) {
+            Planned next = Planned.of(job);
+            planned.add(next);
+            sheets += next.sheets();
+            if (sheets > MAX_SHEETS) {
+                throw new InvalidInputException(new FieldProblem(
+                        "paper",
+                        jobs.size() + " pieces on more than " + MAX_SHEETS + " sheets",
+                        "at most " + MAX_SHEETS
+                                + " sheets in one file; print one row at a time or choose larger paper"));
             }
         }
-        TilePlan plan = plan(drawing, spec);
-        List<PdfPage> pages = new ArrayList<>(CoverSheet.pages(plan, drawing, spec));
+        return planned;
+    }
+
+    private static List<PdfPage> pages(Drawing drawing, SheetSpec spec) {
+        return pages(Planned.of(new Job(drawing, spec)));
+    }
+
+    private static List<PdfPage> pages(Planned planned) {
+        if (planned.plan().isEmpty()) {
+            return planned.onePiece().stream().toList();
+        }
+        TilePlan plan = planned.plan().get();
+        SheetSpec spec = planned.job().spec();
+        List<PdfPage> pages =
+                new ArrayList<>(CoverSheet.pages(plan, planned.job().drawing(), spec));
         int covers = pages.size();
         for (Tile tile : plan.tiles()) {
             pages.add(TileSheet.page(

@@ -1,11 +1,13 @@
 package org.vanewright.engineering.drawing.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -18,6 +20,7 @@ import org.vanewright.engineering.drawing.Pen;
 import org.vanewright.engineering.drawing.Samples;
 import org.vanewright.engineering.drawing.Shape;
 import org.vanewright.engineering.geometry.Point2;
+import org.vanewright.engineering.input.InvalidInputException;
 import org.vanewright.testing.Raster;
 import org.vanewright.testing.Tools;
 
@@ -104,6 +107,17 @@ class TemplateSheetsTest {
     void theSameDrawingGivesTheSameBytes() {
         Drawing drawing = Samples.strip(700, 150, 12);
         assertThat(TemplateSheets.pdf(drawing, spec(Paper.A3))).isEqualTo(TemplateSheets.pdf(drawing, spec(Paper.A3)));
+    }
+
+    @Test
+    void tooManySheetsForOneFileAreRefusedBeforeAnyIsDrawn() {
+        TemplateSheets.Job job = new TemplateSheets.Job(Samples.strip(2500, 900, 12), spec(Paper.A4));
+        InvalidInputException refused = catchThrowableOfType(
+                InvalidInputException.class, () -> TemplateSheets.pdf(Collections.nCopies(60, job)));
+        assertThat(refused.problems()).singleElement().satisfies(p -> {
+            assertThat(p.field()).isEqualTo("paper");
+            assertThat(p.allowed()).contains("800 sheets", "one row at a time");
+        });
     }
 
     @Test
