@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.vanewright.engineering.input.Checks;
 import org.vanewright.engineering.input.InvalidInputException;
 import org.vanewright.engineering.wing.WingShape;
@@ -46,10 +47,11 @@ public final class Placer {
                     "at least one free place; every device would sit in a keep-out, across a joint or off the skin");
             pattern.addAll(found);
         }
+        long devices = countOnBothWings(byIndex(rows), pattern);
         checks.require(
-                2 * pattern.size() <= MAX_DEVICES,
+                devices <= MAX_DEVICES,
                 "rows",
-                2 * pattern.size() + " devices",
+                devices + " devices",
                 "at most " + MAX_DEVICES + " devices on both wings together");
         checks.throwIfAny();
         List<Station> stations = new ArrayList<>();
@@ -92,6 +94,14 @@ public final class Placer {
                 Hand.of(member.angleDeg()),
                 spot.radiusMm(),
                 placed.moved());
+    }
+
+    private static long countOnBothWings(Map<Integer, RowPlan> rows, List<Station> pattern) {
+        return Stream.of(Wing.values())
+                .mapToLong(wing -> pattern.stream()
+                        .filter(s -> row(rows, s).wings().on(wing))
+                        .count())
+                .sum();
     }
 
     /** The pattern as it appears on one wing, numbered from the root outward. */

@@ -30,11 +30,7 @@ final class PieceEnds {
     }
 
     /** A stretch of the end of a piece, as distances from the leading edge. */
-    private record Stretch(double frontMm, double rearMm) {
-        double lengthMm() {
-            return rearMm - frontMm;
-        }
-    }
+    private record Stretch(double frontMm, double rearMm) {}
 
     private Shape end(double stationMm, String name, int inwardSign) {
         String text = String.format(Locale.ROOT, "%s end: span station %s mm", name, PieceMarks.stationText(stationMm));

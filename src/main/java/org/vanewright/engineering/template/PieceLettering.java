@@ -135,7 +135,7 @@ final class PieceLettering {
     private static List<String> broken(String line, double roomMm) {
         List<String> parts = new ArrayList<>();
         String current = "";
-        for (String part : line.split(SEPARATOR)) {
+        for (String part : line.split(SEPARATOR, -1)) {
             String longer = current.isEmpty() ? part : current + SEPARATOR + part;
             if (!current.isEmpty() && WIDER * Lettering.widthMm(longer, BROKEN_MM) > roomMm) {
                 parts.add(current);

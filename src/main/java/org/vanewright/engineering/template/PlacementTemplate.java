@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import org.vanewright.engineering.input.FieldProblem;
+import org.vanewright.engineering.input.InvalidInputException;
 import org.vanewright.engineering.placement.Placement;
 import org.vanewright.engineering.placement.Station;
 import org.vanewright.engineering.placement.Wing;
@@ -21,6 +23,8 @@ import org.vanewright.engineering.wing.WingShape;
  * hold, and the piece carries the largest strain elsewhere.
  */
 public final class PlacementTemplate {
+    static final int MAX_PIECES = 60;
+
     private final WingShape wingShape;
     private final WingSkin skin;
     private final Placement placement;
@@ -36,17 +40,33 @@ public final class PlacementTemplate {
     /**
      * Every piece of one wing, in order of row and panel.
      *
-     * @throws org.vanewright.engineering.input.InvalidInputException when a register line runs through the bases
+     * @throws InvalidInputException when a register line runs through the bases, or there are very many pieces
      */
     public List<TemplatePiece> pieces(List<TemplateRow> rows, Wing wing) {
+        requireFewPieces(rows, wing);
         List<TemplatePiece> pieces = new ArrayList<>();
         for (TemplateRow row : rows) {
-            Map<Integer, List<Station>> byPanel = placement.on(wing, row.plan().index()).stream()
-                    .collect(Collectors.groupingBy(Station::panel, TreeMap::new, Collectors.toList()));
+            Map<Integer, List<Station>> byPanel = byPanel(row, wing);
             byPanel.forEach((panel, stations) ->
                     pieces.add(piece(row, wing, panel, name(row, wing, panel, byPanel.size()), stations)));
         }
         return pieces;
+    }
+
+    /** Unrolling a twisted panel of rough sections takes a second or two, so many of them would hold up everybody. */
+    private void requireFewPieces(List<TemplateRow> rows, Wing wing) {
+        int count = rows.stream().mapToInt(row -> byPanel(row, wing).size()).sum();
+        if (count > MAX_PIECES) {
+            throw new InvalidInputException(new FieldProblem(
+                    "rows",
+                    count + " template pieces",
+                    "at most " + MAX_PIECES + " pieces a wing, one a row and panel"));
+        }
+    }
+
+    private Map<Integer, List<Station>> byPanel(TemplateRow row, Wing wing) {
+        return placement.on(wing, row.plan().index()).stream()
+                .collect(Collectors.groupingBy(Station::panel, TreeMap::new, Collectors.toList()));
     }
 
     /** For every row on a constant-chord panel a short strip that is slid along; none for other rows. */

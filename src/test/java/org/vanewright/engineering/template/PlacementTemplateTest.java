@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Coordinate;
@@ -219,6 +220,23 @@ class PlacementTemplateTest {
                         .count())
                 .as("forward ticks, arrows and two step marks")
                 .isEqualTo(6 + 2 + 2);
+    }
+
+    @Test
+    void aLayoutOfVeryManyPiecesIsRefusedBeforeAnyIsDrawn() {
+        List<WingPanel> panels = new ArrayList<>();
+        for (int i = 0; i < PlacementTemplate.MAX_PIECES + 1; i++) {
+            double from = 500 + 60 * i;
+            panels.add(new WingPanel(from, from + 60, 1200, 1200, 0, 0, TestWings.NACA_2412, TestWings.NACA_2412, 0));
+        }
+        WingShape wing = new WingShape(panels, List.of());
+        TemplateRow row = leadingEdge(TestWings.row(0, 530, 530 + 60 * PlacementTemplate.MAX_PIECES));
+        assertThatThrownBy(() -> pieces(wing, row, Wing.LEFT))
+                .isInstanceOfSatisfying(
+                        InvalidInputException.class,
+                        e -> assertThat(e.problems())
+                                .singleElement()
+                                .satisfies(p -> assertThat(p.field()).isEqualTo("rows")));
     }
 
     @Test

@@ -176,7 +176,7 @@ class TemplateOnPaperTest {
                         .map(p -> new Point2(-p.x(), p.y()))
                         .toList();
                 List<Point2> other = points(right.get(i));
-                assertThat(left.get(i).split(" ")[1]).isEqualTo(right.get(i).split(" ")[1]);
+                assertThat(left.get(i).split(" ", -1)[1]).isEqualTo(right.get(i).split(" ", -1)[1]);
                 assertThat(mirrored)
                         .hasSameSizeAs(other)
                         .allSatisfy(p -> assertThat(other)
@@ -197,7 +197,7 @@ class TemplateOnPaperTest {
 
     /** Points of a reported polyline in the piece's own coordinates across; pieces are moved to a common left edge. */
     private static List<Point2> points(String line) {
-        String[] words = line.split(" ");
+        String[] words = line.split(" ", -1);
         double shift = Double.parseDouble(words[words.length - 1]);
         return IntStream.range(0, Integer.parseInt(words[2]))
                 .mapToObj(i ->
