@@ -36,18 +36,13 @@ public record PlateView(int number, int pieces, int firstPiece, int lastPiece, S
         List<Shape> shapes = new ArrayList<>();
         shapes.add(box(Pen.THIN, Fill.NONE, 0, 0, plate.bedWidthMm(), plate.bedDepthMm()));
         for (Plate.Placement p : plate.placements()) {
-            shapes.add(box(
-                    Pen.THIN,
-                    Fill.ACCENT,
-                    p.xMm() + mesh.low(1),
-                    p.yMm() - mesh.high(2),
-                    p.xMm() + mesh.high(1),
-                    p.yMm() - mesh.low(2)));
+            double[] room = p.footprint(mesh);
+            shapes.add(box(Pen.THIN, Fill.ACCENT, room[0], room[1], room[2], room[3]));
         }
         return new Drawing(
                 "Plate " + plate.number() + " of " + plate.plates(),
                 "The bed from above, front edge at the bottom, with the room of each of the "
-                        + plate.placements().size() + " standing pieces.",
+                        + plate.placements().size() + " pieces.",
                 shapes);
     }
 

@@ -2,17 +2,20 @@ package org.vanewright.engineering.solid;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.vanewright.engineering.input.Checks;
 import org.vanewright.engineering.input.InvalidInputException;
 import org.vanewright.engineering.solid.Plate.Placement;
 
 /**
- * Sets copies of a piece on a printer's bed, standing on their trailing edges in a grid. Batches of 8 to 16 are common
- * practice, no source.
+ * Sets copies of a piece on a printer's bed in a grid: standing on their trailing edges where vane and base end in one
+ * plane, otherwise lying on their bases. Batches of 8 to 16 are common practice, no source.
  */
 public final class BuildPlate {
     /** Kept free along the edge of the bed. */
     public static final double MARGIN_MM = 5;
+
+    private static final double SAME_MM = 1e-6;
 
     private final double bedWidth;
     private final double bedDepth;
@@ -20,14 +23,16 @@ public final class BuildPlate {
     private final double depth;
     private final double spacing;
     private final Mesh mesh;
+    private final boolean standing;
 
     private BuildPlate(Mesh mesh, double bedWidth, double bedDepth, double spacing) {
         this.mesh = mesh;
         this.bedWidth = bedWidth;
         this.bedDepth = bedDepth;
         this.spacing = spacing;
-        width = mesh.high(1) - mesh.low(1);
-        depth = mesh.high(2) - mesh.low(2);
+        standing = stands(mesh);
+        width = standing ? extent(mesh, 1) : extent(mesh, 0);
+        depth = standing ? extent(mesh, 2) : extent(mesh, 1);
     }
 
     /**
@@ -88,11 +93,28 @@ public final class BuildPlate {
         int row = i / columns();
         double x = left + column * (width + spacing);
         double y = front + row * (depth + spacing);
-        return new Placement(order, x - mesh.low(1), y + mesh.high(2), mesh.high(0));
+        return placement(mesh, standing, order, x, y);
     }
 
-    /** One copy standing at the origin, for a file that holds no plate. */
-    static Placement standing(Mesh mesh) {
-        return new Placement(1, -mesh.low(1), mesh.high(2), mesh.high(0));
+    /** One copy at the origin, for a file that holds no plate. */
+    static Placement alone(Mesh mesh) {
+        return placement(mesh, stands(mesh), 1, 0, 0);
+    }
+
+    /** Whether the rear end is a plane that reaches from the base to the top of the vane, to stand on. */
+    public static boolean stands(Mesh mesh) {
+        double rear = mesh.high(0) - SAME_MM;
+        double top = mesh.high(2) - SAME_MM;
+        return IntStream.range(0, mesh.vertexCount()).anyMatch(v -> mesh.x(v) >= rear && mesh.z(v) >= top);
+    }
+
+    private static Placement placement(Mesh mesh, boolean standing, int order, double x, double y) {
+        return standing
+                ? new Placement(order, x - mesh.low(1), y + mesh.high(2), mesh.high(0), true)
+                : new Placement(order, x - mesh.low(0), y - mesh.low(1), -mesh.low(2), false);
+    }
+
+    private static double extent(Mesh mesh, int axis) {
+        return mesh.high(axis) - mesh.low(axis);
     }
 }

@@ -46,9 +46,9 @@ public final class ThreeMfWriter {
         this.mesh = mesh;
     }
 
-    /** One piece, standing on its trailing edge at the origin of the bed. */
+    /** One piece at the origin of the bed, standing on its trailing edge if it can, otherwise lying on its base. */
     public static byte[] write(Mesh mesh, SolidLabel label) {
-        return new ThreeMfWriter(mesh).pack(label, "1 of 1", List.of(BuildPlate.standing(mesh)));
+        return new ThreeMfWriter(mesh).pack(label, "1 of 1", List.of(BuildPlate.alone(mesh)));
     }
 
     /** All pieces of one plate, in print order. */

@@ -38,6 +38,30 @@ class BuildPlateTest {
     }
 
     @Test
+    void onlyWhatEndsFlushStandsAndTheRestLiesOnItsBase() {
+        DesignBuilder inset = new DesignBuilder();
+        inset.inset = 3.0;
+        inset.underside = 400.0;
+        Mesh lying = SolidBuilder.build(inset.build());
+        assertThat(BuildPlate.stands(MESH)).isTrue();
+        assertThat(BuildPlate.stands(lying)).isFalse();
+        Plate plate = BuildPlate.arrange(lying, 120, 100, 12, 4).get(0);
+        assertThat(plate.placements()).hasSize(12).allSatisfy(p -> {
+            double[] box = box(lying, p);
+            assertThat(box[2]).as("lies on the bed").isCloseTo(0, within(1e-9));
+            assertThat(box[5]).as("no higher than the piece").isCloseTo(lying.high(2) - lying.low(2), within(1e-9));
+            assertThat(new double[] {box[0], box[1], box[3], box[4]}).containsExactly(p.footprint(lying), within(1e-9));
+        });
+        for (Placement a : plate.placements()) {
+            for (Placement b : plate.placements()) {
+                if (a.order() < b.order()) {
+                    assertThat(gap(box(lying, a), box(lying, b))).isGreaterThanOrEqualTo(4 - 1e-9);
+                }
+            }
+        }
+    }
+
+    @Test
     void whatDoesNotFitGoesOnFurtherPlatesInPrintOrder() {
         List<Plate> plates = BuildPlate.arrange(MESH, 60, 60, 23, 5);
         List<Integer> order = new ArrayList<>();
@@ -48,7 +72,7 @@ class BuildPlateTest {
 
     @Test
     void theTransformTurnsWithoutMirroring() {
-        double[] m = BuildPlate.standing(MESH).transform();
+        double[] m = BuildPlate.alone(MESH).transform();
         double determinant = m[0] * (m[4] * m[8] - m[5] * m[7])
                 - m[1] * (m[3] * m[8] - m[5] * m[6])
                 + m[2] * (m[3] * m[7] - m[4] * m[6]);
