@@ -25,8 +25,6 @@ import org.vanewright.record.RevisionRef;
 @Controller
 class LayoutFiles {
     private static final String AT = "/layouts/" + LayoutPages.SLUG;
-    private static final MediaType SVG = MediaType.parseMediaType("image/svg+xml;charset=UTF-8");
-    private static final MediaType DXF = MediaType.parseMediaType("image/vnd.dxf");
     private static final MediaType CSV = MediaType.parseMediaType("text/csv;charset=UTF-8");
 
     private final LayoutService layouts;
@@ -41,9 +39,11 @@ class LayoutFiles {
         this.downloads = downloads;
     }
 
-    @GetMapping(AT + "/template.pdf")
-    ResponseEntity<byte[]> pdf(
+    /** {@code paper} and {@code rollWidthMm} are for PDF; a cutter's file is one drawing. */
+    @GetMapping(AT + "/template.{format:pdf|svg|dxf}")
+    ResponseEntity<byte[]> template(
             @PathVariable("slug") String slug,
+            @PathVariable("format") String suffix,
             @RequestParam(name = "revision", required = false) @Nullable Integer revision,
             @RequestParam(name = "side", required = false) @Nullable String side,
             @RequestParam(name = "pattern", required = false) @Nullable String pattern,
@@ -51,57 +51,19 @@ class LayoutFiles {
             @RequestParam(name = "paper", required = false) @Nullable String paper,
             @RequestParam(name = "rollWidthMm", required = false) @Nullable String rollWidthMm,
             WebRequest request) {
-        TemplateRequest asked = TemplateRequest.of(side, pattern, row, paper, rollWidthMm);
-        Revision<LayoutDocument> layout = revision(slug, revision);
-        String name = "template-" + asked.wing() + "-" + asked.paper();
-        return send(
-                request,
-                layout,
-                revision,
-                name + ".pdf",
-                MediaType.APPLICATION_PDF,
-                asked.key(),
-                () -> templates.pdf(layout, asked));
-    }
-
-    @GetMapping(AT + "/template.svg")
-    ResponseEntity<byte[]> svg(
-            @PathVariable("slug") String slug,
-            @RequestParam(name = "revision", required = false) @Nullable Integer revision,
-            @RequestParam(name = "side", required = false) @Nullable String side,
-            @RequestParam(name = "pattern", required = false) @Nullable String pattern,
-            @RequestParam(name = "row", required = false) @Nullable String row,
-            WebRequest request) {
-        TemplateRequest asked = TemplateRequest.of(side, pattern, row, null, null);
+        TemplateFormat format = TemplateFormat.valueOf(suffix.toUpperCase(Locale.ROOT));
+        TemplateRequest asked = format.paged()
+                ? TemplateRequest.of(side, pattern, row, paper, rollWidthMm)
+                : TemplateRequest.of(side, pattern, row, null, null);
         Revision<LayoutDocument> layout = revision(slug, revision);
         return send(
                 request,
                 layout,
                 revision,
-                "template-" + asked.wing() + ".svg",
-                SVG,
+                format.fileName(asked),
+                format.type(),
                 asked.key(),
-                () -> templates.svg(layout, asked));
-    }
-
-    @GetMapping(AT + "/template.dxf")
-    ResponseEntity<byte[]> dxf(
-            @PathVariable("slug") String slug,
-            @RequestParam(name = "revision", required = false) @Nullable Integer revision,
-            @RequestParam(name = "side", required = false) @Nullable String side,
-            @RequestParam(name = "pattern", required = false) @Nullable String pattern,
-            @RequestParam(name = "row", required = false) @Nullable String row,
-            WebRequest request) {
-        TemplateRequest asked = TemplateRequest.of(side, pattern, row, null, null);
-        Revision<LayoutDocument> layout = revision(slug, revision);
-        return send(
-                request,
-                layout,
-                revision,
-                "template-" + asked.wing() + "-mm.dxf",
-                DXF,
-                asked.key(),
-                () -> templates.dxf(layout, asked));
+                () -> templates.write(format, layout, asked));
     }
 
     @GetMapping(AT + "/stations.csv")
@@ -133,7 +95,7 @@ class LayoutFiles {
             MediaType type,
             String key,
             Supplier<byte[]> bytes) {
-        String fileName = layout.slug() + "-r" + layout.number() + "-" + name.toLowerCase(Locale.ROOT);
+        String fileName = layout.slug() + "-r" + layout.number() + "-" + name;
         String contentKey = layout.sha256() + " " + layout.number() + " " + name + " " + key;
         return downloads.send(request, new GeneratedFile(fileName, type, contentKey, false, bytes), fixed != null);
     }

@@ -31,7 +31,15 @@ class TemplateFiles {
         this.cautions = cautions;
     }
 
-    byte[] pdf(Revision<LayoutDocument> layout, TemplateRequest asked) {
+    byte[] write(TemplateFormat format, Revision<LayoutDocument> layout, TemplateRequest asked) {
+        return switch (format) {
+            case PDF -> pdf(layout, asked);
+            case SVG -> SvgWriter.write(combined(layout, asked)).getBytes(StandardCharsets.UTF_8);
+            case DXF -> DxfWriter.write(combined(layout, asked)).getBytes(StandardCharsets.US_ASCII);
+        };
+    }
+
+    private byte[] pdf(Revision<LayoutDocument> layout, TemplateRequest asked) {
         List<TemplateSheets.Job> jobs = new ArrayList<>();
         for (TemplatePiece piece : pieces(layout, asked)) {
             SheetSpec spec = SheetSpec.of(
@@ -44,14 +52,6 @@ class TemplateFiles {
             jobs.add(new TemplateSheets.Job(piece.drawing(), spec));
         }
         return TemplateSheets.pdf(jobs);
-    }
-
-    byte[] svg(Revision<LayoutDocument> layout, TemplateRequest asked) {
-        return SvgWriter.write(combined(layout, asked)).getBytes(StandardCharsets.UTF_8);
-    }
-
-    byte[] dxf(Revision<LayoutDocument> layout, TemplateRequest asked) {
-        return DxfWriter.write(combined(layout, asked)).getBytes(StandardCharsets.US_ASCII);
     }
 
     private Drawing combined(Revision<LayoutDocument> layout, TemplateRequest asked) {
