@@ -20,12 +20,17 @@ class SecurityHeaders extends OncePerRequestFilter {
     @Override
     protected void doFilterInternal(HttpServletRequest request, HttpServletResponse response, FilterChain chain)
             throws ServletException, IOException {
+        set(response);
+        chain.doFilter(request, response);
+    }
+
+    /** On an answer that no filter sees, too. */
+    static void set(HttpServletResponse response) {
         response.setHeader("Content-Security-Policy", CONTENT_SECURITY_POLICY);
         response.setHeader("X-Content-Type-Options", "nosniff");
         response.setHeader("X-Frame-Options", "DENY");
         response.setHeader("Referrer-Policy", "same-origin");
         response.setHeader("Cross-Origin-Opener-Policy", "same-origin");
         response.setHeader("Permissions-Policy", "camera=(), microphone=(), geolocation=(), payment=(), usb=()");
-        chain.doFilter(request, response);
     }
 }

@@ -15,6 +15,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.boot.test.web.server.LocalServerPort;
@@ -212,6 +213,17 @@ class ServiceTest {
         assertThat(document.at("/info/title").asString()).isEqualTo("Vanewright");
         assertThat(document.at("/paths").has("/api/v1/probe")).isTrue();
         assertThat(get("/actuator/health").body()).contains("\"UP\"");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"/probe%2fpage", "/layouts/..%2f..%2fsecret", "/devices/a%5cb"})
+    void addressesThatTheServerItselfRefusesAreAnsweredInOurWords(String path) throws Exception {
+        HttpResponse<String> page = get(path);
+        assertPage(page, 400);
+        assertThat(page.headers().firstValue("Content-Security-Policy")).isPresent();
+        HttpResponse<String> document = get("/api/v1" + path);
+        assertThat(problem(document, 400).get("title").asString()).isEqualTo("Input cannot be used");
+        assertThat(document.headers().firstValue("X-Content-Type-Options")).contains("nosniff");
     }
 
     private JsonNode problem(HttpResponse<String> response, int status) {
