@@ -6,6 +6,7 @@ import org.vanewright.engineering.placement.Wing;
 import org.vanewright.engineering.template.PlacementTemplate;
 import org.vanewright.engineering.template.TemplateLabel;
 import org.vanewright.engineering.template.TemplatePiece;
+import org.vanewright.engineering.template.TemplateRow;
 import org.vanewright.record.Revision;
 
 /** The template pieces of a layout. */
@@ -26,7 +27,20 @@ public final class LayoutTemplates {
     /** Every piece of one wing; for {@link Pattern#STRIP} only rows that have one. */
     public static List<TemplatePiece> pieces(
             LayoutPlan plan, Revision<LayoutDocument> layout, Wing wing, Pattern pattern) {
-        return pieces(plan, layout.content().name(), layout.number(), layout.sha256(), wing, pattern);
+        List<TemplatePiece> pieces = new ArrayList<>();
+        for (LayoutPlan.SurfacePlan surface : plan.surfaces()) {
+            PlacementTemplate template = template(surface, layout.content().name(), layout.number(), layout.sha256());
+            pieces.addAll(
+                    pattern == Pattern.STRIP
+                            ? template.strips(surface.rows(), wing)
+                            : template.pieces(surface.rows(), wing));
+        }
+        return pieces;
+    }
+
+    /** Largest strain of a row's pieces on one wing; 0 where the skin unrolls exactly. */
+    public static double maximumStrain(LayoutPlan.SurfacePlan surface, TemplateRow row, Wing wing) {
+        return unpublished(surface).maximumStrain(row, wing);
     }
 
     /** Whether any row of the surface has a repeating strip. */
@@ -36,22 +50,21 @@ public final class LayoutTemplates {
 
     /** @throws org.vanewright.engineering.input.InvalidInputException when a template cannot be drawn */
     public static void requireDrawable(LayoutPlan plan) {
-        for (Wing wing : Wing.values()) {
-            pieces(plan, "", 1, NO_HASH, wing, Pattern.FULL);
+        for (LayoutPlan.SurfacePlan surface : plan.surfaces()) {
+            PlacementTemplate template = unpublished(surface);
+            for (Wing wing : Wing.values()) {
+                template.pieces(surface.rows(), wing);
+            }
         }
     }
 
-    private static List<TemplatePiece> pieces(
-            LayoutPlan plan, String name, int revision, String sha256, Wing wing, Pattern pattern) {
-        List<TemplatePiece> pieces = new ArrayList<>();
-        for (LayoutPlan.SurfacePlan surface : plan.surfaces()) {
-            TemplateLabel label = new TemplateLabel(name, revision, sha256, surface.name(), surface.mirrored());
-            PlacementTemplate template = new PlacementTemplate(surface.shape(), surface.placement(), label);
-            pieces.addAll(
-                    pattern == Pattern.STRIP
-                            ? template.strips(surface.rows(), wing)
-                            : template.pieces(surface.rows(), wing));
-        }
-        return pieces;
+    private static PlacementTemplate unpublished(LayoutPlan.SurfacePlan surface) {
+        return template(surface, "", 1, NO_HASH);
+    }
+
+    private static PlacementTemplate template(
+            LayoutPlan.SurfacePlan surface, String name, int revision, String sha256) {
+        TemplateLabel label = new TemplateLabel(name, revision, sha256, surface.name(), surface.mirrored());
+        return new PlacementTemplate(surface.shape(), surface.placement(), label);
     }
 }

@@ -71,7 +71,7 @@ record LetteringBand(boolean behind, double depthMm, double scale) {
     }
 
     static double rowArcMm(SheetFrame frame, TemplateRow row, double stationMm) {
-        return RowLineArc.arcMm(frame, row.plan().position(), stationMm);
+        return frame.rowArcMm(row.plan().position(), stationMm);
     }
 
     static double registerArcMm(SheetFrame frame, TemplateRow row, double stationMm) {

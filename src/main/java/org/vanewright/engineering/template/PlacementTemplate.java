@@ -53,6 +53,16 @@ public final class PlacementTemplate {
         return pieces;
     }
 
+    /** Largest strain of a row's pieces on one wing, without drawing them; 0 where every panel unrolls exactly. */
+    public double maximumStrain(TemplateRow row, Wing wing) {
+        return byPanel(row, wing).entrySet().stream()
+                .filter(e -> !wingShape.panels().get(e.getKey()).developable())
+                .mapToDouble(
+                        e -> frame(row, wing, e.getKey(), e.getValue()).skin().maximumStrain())
+                .max()
+                .orElse(0);
+    }
+
     /** Unrolling a twisted panel of rough sections takes a second or two, so many of them would hold up everybody. */
     private void requireFewPieces(List<TemplateRow> rows, Wing wing) {
         int count = rows.stream().mapToInt(row -> byPanel(row, wing).size()).sum();

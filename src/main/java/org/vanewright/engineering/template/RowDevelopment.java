@@ -42,12 +42,7 @@ final class RowDevelopment {
     }
 
     private static double fraction(TemplateRow row, FlatSkin whole, double span, double awayMm) {
-        double arc = row.plan().position() instanceof ChordPosition.DistanceAlongSkin distance
-                ? distance.distanceMm()
-                : whole.station(
-                                span,
-                                ((ChordPosition.FractionOfChord) row.plan().position()).xOverC())
-                        .arcMm();
+        double arc = row.plan().position().arcMm(whole, span);
         double clamped = Math.max(0, Math.min(whole.arcLengthMm(span), arc + awayMm));
         return whole.stationByArc(span, clamped).chordFraction();
     }

@@ -1,6 +1,7 @@
 package org.vanewright.engineering.template;
 
 import org.vanewright.engineering.geometry.Point2;
+import org.vanewright.engineering.placement.ChordPosition;
 import org.vanewright.engineering.placement.DevicePose;
 import org.vanewright.engineering.placement.Station;
 import org.vanewright.engineering.placement.Wing;
@@ -24,10 +25,6 @@ record SheetFrame(FlatSkin skin, WingPanel panel, int outboardSign) {
         return new SheetFrame(skin, panel, right ? 1 : -1);
     }
 
-    Point2 at(double stationMm, double xOverC) {
-        return page(skin.toFlat(panel.spanFraction(stationMm), xOverC));
-    }
-
     Point2 atArc(double stationMm, double arcMm) {
         return page(skin.toFlatByArc(panel.spanFraction(stationMm), arcMm));
     }
@@ -42,6 +39,11 @@ record SheetFrame(FlatSkin skin, WingPanel panel, int outboardSign) {
     DevicePose pose(Station station) {
         SkinStation at = skin.stationByArc(panel.spanFraction(station.stationMm()), station.arcMm());
         return DevicePose.of(at, station.angleDeg()).mapped(this::page);
+    }
+
+    /** Distance along the skin from the leading edge to the base centres of a row, within the skin. */
+    double rowArcMm(ChordPosition position, double stationMm) {
+        return Math.min(position.arcMm(skin, panel.spanFraction(stationMm)), wholeArcMm(stationMm));
     }
 
     double wholeArcMm(double stationMm) {

@@ -97,7 +97,7 @@ final class StripPattern {
     }
 
     private Station position(int number, double stationMm, double angleDeg) {
-        double arc = RowLineArc.arcMm(frame, row.plan().position(), stationMm);
+        double arc = frame.rowArcMm(row.plan().position(), stationMm);
         double x = frame.xOverC(stationMm, arc);
         double sign = row.plan().angleSign(wing);
         return new Station(

@@ -2,9 +2,7 @@ package org.vanewright.layout.web;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.vanewright.airframe.SurfaceDrawings;
@@ -13,7 +11,6 @@ import org.vanewright.engineering.drawing.SvgWriter;
 import org.vanewright.engineering.placement.Wing;
 import org.vanewright.engineering.template.PitchDrawing;
 import org.vanewright.engineering.template.PlanWithDevices;
-import org.vanewright.engineering.template.TemplatePiece;
 import org.vanewright.engineering.template.TemplateRow;
 import org.vanewright.layout.LayoutDocument;
 import org.vanewright.layout.LayoutPlan;
@@ -34,10 +31,9 @@ final class LayoutDrawings {
         List<StationRow> stations = StationRow.of(layout.content(), plan);
         List<LayoutView.RowView> rows = new ArrayList<>();
         List<LayoutView.GivenWay> givenWay = new ArrayList<>();
-        Map<Wing, List<TemplatePiece>> pieces = pieces(layout, plan);
         for (LayoutPlan.SurfacePlan surface : plan.surfaces()) {
             for (TemplateRow row : surface.rows()) {
-                rows.add(row(layout, plan, surface, row, stations, pieces));
+                rows.add(row(layout, plan, surface, row, stations));
             }
             surface.placement()
                     .notes()
@@ -93,16 +89,12 @@ final class LayoutDrawings {
             LayoutPlan plan,
             LayoutPlan.SurfacePlan surface,
             TemplateRow row,
-            List<StationRow> stations,
-            Map<Wing, List<TemplatePiece>> pieces) {
+            List<StationRow> stations) {
         int number = row.plan().index() + 1;
         RowDocument document = layout.content().rows().get(row.plan().index());
         List<StationRow> own = stations.stream().filter(s -> s.row() == number).toList();
         Wing shown = own.get(0).wing();
         List<StationRow> oneWing = own.stream().filter(s -> s.wing() == shown).toList();
-        List<TemplatePiece> ownPieces = pieces.getOrDefault(shown, List.of()).stream()
-                .filter(p -> p.row() == row.plan().index())
-                .toList();
         return new LayoutView.RowView(
                 number,
                 document,
@@ -113,15 +105,7 @@ final class LayoutDrawings {
                 oneWing.get(0),
                 oneWing.get(oneWing.size() - 1),
                 fitRadius(oneWing.get(oneWing.size() / 2)),
-                ownPieces);
-    }
-
-    private static Map<Wing, List<TemplatePiece>> pieces(Revision<LayoutDocument> layout, LayoutPlan plan) {
-        Map<Wing, List<TemplatePiece>> pieces = new EnumMap<>(Wing.class);
-        for (Wing wing : Wing.values()) {
-            pieces.put(wing, LayoutTemplates.pieces(plan, layout, wing, LayoutTemplates.Pattern.FULL));
-        }
-        return pieces;
+                LayoutTemplates.maximumStrain(surface, row, shown));
     }
 
     private static int count(List<StationRow> stations, Wing wing) {

@@ -4,7 +4,6 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.vanewright.device.DeviceDocument;
 import org.vanewright.engineering.placement.PlacementNote;
-import org.vanewright.engineering.template.TemplatePiece;
 import org.vanewright.layout.RowDocument;
 import org.vanewright.layout.StationRow;
 import org.vanewright.record.Revision;
@@ -36,10 +35,10 @@ public record LayoutView(
      * @param pitchSvg close-up of one pitch
      * @param left devices on the left wing
      * @param right devices on the right wing
-     * @param innermost first and last station, for the ranges shown
-     * @param outermost last station
+     * @param innermost first station of one wing
+     * @param outermost last station of that wing
      * @param fitRadiusMm radius of the skin along the device at the middle of the row; absent where it is all but flat
-     * @param pieces template pieces of the left wing, or of the right where the left has none
+     * @param maximumStrain of its template; 0 where the skin unrolls exactly
      */
     public record RowView(
             int number,
@@ -51,16 +50,8 @@ public record LayoutView(
             StationRow innermost,
             StationRow outermost,
             @Nullable Double fitRadiusMm,
-            List<TemplatePiece> pieces) {
-        /** Largest strain of its pieces; 0 where the skin unrolls exactly. */
-        public double maximumStrain() {
-            return pieces.stream()
-                    .mapToDouble(TemplatePiece::maximumStrain)
-                    .max()
-                    .orElse(0);
-        }
-
-        /** Row of angle 0 or a pair on one base has no hand to explain. */
+            double maximumStrain) {
+        /** The arrangement in words. */
         public String arrangementLabel() {
             return document.arrangement() == null ? "" : LayoutChoices.label(document.arrangement());
         }
