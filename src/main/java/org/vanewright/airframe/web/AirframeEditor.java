@@ -17,18 +17,19 @@ import org.vanewright.airframe.AirframeRules;
 import org.vanewright.airframe.AirframeService;
 import org.vanewright.platform.EditingPolicy;
 import org.vanewright.platform.form.Form;
+import org.vanewright.platform.form.FormAction;
 import org.vanewright.platform.form.FormDifference;
 import org.vanewright.platform.page.Units;
 import org.vanewright.record.Revision;
 import org.vanewright.record.RevisionConflictException;
 import org.vanewright.record.RevisionRef;
 import org.vanewright.record.web.Contributors;
+import org.vanewright.record.web.RecordPaths;
 
 /** Describing and changing an airframe. */
 @Controller
 class AirframeEditor {
-    private static final String SAVE = "save";
-    private static final String EDIT = "/airframes/" + AirframePages.SLUG + "/edit";
+    private static final String EDIT = "/airframes/" + RecordPaths.SLUG + "/edit";
 
     private final AirframeService airframes;
     private final EditingPolicy editing;
@@ -61,10 +62,10 @@ class AirframeEditor {
         editing.requireOpen();
         Form form = posted(request, action);
         AirframeDocument typed = AirframeForms.read(form, null);
-        if (isChecked(action)) {
+        if (!FormAction.changesList(action)) {
             form.refuse(AirframeRules.check(typed));
         }
-        if (SAVE.equals(action) && !form.hasProblems()) {
+        if (FormAction.saves(action) && !form.hasProblems()) {
             Revision<AirframeDocument> created = airframes.create(typed, Contributors.OPEN_EDITING, null);
             return "redirect:/airframes/" + created.slug();
         }
@@ -83,10 +84,10 @@ class AirframeEditor {
         Revision<AirframeDocument> started = airframes.exactly(new RevisionRef(slug, base));
         Form form = posted(request, action);
         AirframeDocument typed = AirframeForms.read(form, started.content());
-        if (isChecked(action)) {
+        if (!FormAction.changesList(action)) {
             form.refuse(AirframeRules.check(typed));
         }
-        if (SAVE.equals(action) && !form.hasProblems()) {
+        if (FormAction.saves(action) && !form.hasProblems()) {
             try {
                 airframes.revise(started.ref(), typed, Contributors.OPEN_EDITING);
                 return "redirect:/airframes/" + slug;
@@ -116,11 +117,6 @@ class AirframeEditor {
         return form;
     }
 
-    /** Adding a row is no reason to complain about what is not filled in yet. */
-    private static boolean isChecked(String action) {
-        return !action.startsWith("add ") && !action.startsWith("remove ");
-    }
-
     private String conflict(
             Form form,
             Revision<AirframeDocument> started,
@@ -146,8 +142,8 @@ class AirframeEditor {
             String action,
             HttpServletResponse response,
             Model model) {
-        if (SAVE.equals(action)) {
-            response.setStatus(422);
+        if (FormAction.saves(action)) {
+            response.setStatus(FormAction.REFUSED);
         }
         return page(form, base, AirframePreview.surfaces(typed, new Units(form.units())), model);
     }

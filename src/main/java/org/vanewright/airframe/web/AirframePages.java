@@ -14,11 +14,11 @@ import org.vanewright.platform.page.Units;
 import org.vanewright.record.RecordPage;
 import org.vanewright.record.Revision;
 import org.vanewright.record.RevisionRef;
+import org.vanewright.record.web.RecordPaths;
 
 /** Browsing and reading airframes. */
 @Controller
 class AirframePages {
-    static final String SLUG = "{slug:[a-z0-9-]{1,80}}";
     private static final int PER_PAGE = 12;
 
     private final AirframeService airframes;
@@ -53,12 +53,12 @@ class AirframePages {
         return "airframe/browse";
     }
 
-    @GetMapping("/airframes/" + SLUG)
+    @GetMapping("/airframes/" + RecordPaths.SLUG)
     String latest(@PathVariable("slug") String slug, @RequestAttribute("units") Units units, Model model) {
         return show(airframes.published(slug), units, model);
     }
 
-    @GetMapping("/airframes/" + SLUG + "/revisions/{number:[0-9]{1,6}}")
+    @GetMapping("/airframes/" + RecordPaths.REVISION)
     String revision(
             @PathVariable("slug") String slug,
             @PathVariable("number") int number,

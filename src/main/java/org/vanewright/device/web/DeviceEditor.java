@@ -14,18 +14,18 @@ import org.vanewright.device.DeviceRules;
 import org.vanewright.device.DeviceService;
 import org.vanewright.platform.EditingPolicy;
 import org.vanewright.platform.form.Form;
+import org.vanewright.platform.form.FormAction;
 import org.vanewright.platform.form.FormDifference;
 import org.vanewright.record.Revision;
 import org.vanewright.record.RevisionConflictException;
 import org.vanewright.record.RevisionRef;
 import org.vanewright.record.web.Contributors;
+import org.vanewright.record.web.RecordPaths;
 
 /** Designing and changing a device. */
 @Controller
 class DeviceEditor {
-    private static final String SAVE = "save";
-    private static final String EDIT = "/devices/" + DevicePages.SLUG + "/edit";
-    private static final int UNPROCESSABLE = 422;
+    private static final String EDIT = "/devices/" + RecordPaths.SLUG + "/edit";
 
     private final DeviceService devices;
     private final DevicePreview preview;
@@ -60,7 +60,7 @@ class DeviceEditor {
         editing.requireOpen();
         Form form = Form.posted(request.getParameterMap());
         DeviceDocument typed = checked(form, false);
-        if (SAVE.equals(action) && !form.hasProblems()) {
+        if (FormAction.saves(action) && !form.hasProblems()) {
             return "redirect:/devices/"
                     + devices.create(typed, Contributors.OPEN_EDITING, null).slug();
         }
@@ -79,7 +79,7 @@ class DeviceEditor {
         Revision<DeviceDocument> started = devices.exactly(new RevisionRef(slug, base));
         Form form = Form.posted(request.getParameterMap());
         DeviceDocument typed = checked(form, started.content().invented());
-        if (SAVE.equals(action) && !form.hasProblems()) {
+        if (FormAction.saves(action) && !form.hasProblems()) {
             try {
                 devices.revise(started.ref(), typed, Contributors.OPEN_EDITING);
                 return "redirect:/devices/" + slug;
@@ -98,7 +98,7 @@ class DeviceEditor {
         DeviceDocument typed = checked(form, false);
         model.addAttribute("form", form);
         model.addAttribute("view", preview.of(typed));
-        return "device/preview";
+        return "device/preview :: preview";
     }
 
     private static DeviceDocument checked(Form form, boolean invented) {
@@ -128,8 +128,8 @@ class DeviceEditor {
             String action,
             HttpServletResponse response,
             Model model) {
-        if (SAVE.equals(action)) {
-            response.setStatus(UNPROCESSABLE);
+        if (FormAction.saves(action)) {
+            response.setStatus(FormAction.REFUSED);
         }
         return page(form, base, typed, model);
     }

@@ -25,10 +25,11 @@ import org.vanewright.engineering.solid.ThreeMfWriter;
 import org.vanewright.platform.Downloads;
 import org.vanewright.platform.GeneratedFile;
 import org.vanewright.record.Revision;
+import org.vanewright.record.web.RecordPaths;
 
 /** Files of one device revision: solids to print and its drawing. */
 @Controller
-@RequestMapping("/devices/" + DevicePages.SLUG)
+@RequestMapping("/devices/" + RecordPaths.SLUG)
 class DeviceFiles {
     private static final MediaType STL = MediaType.parseMediaType("model/stl");
     private static final MediaType THREE_MF = MediaType.parseMediaType(ThreeMfWriter.MEDIA_TYPE);

@@ -20,11 +20,11 @@ import org.vanewright.platform.page.Units;
 import org.vanewright.record.RecordPage;
 import org.vanewright.record.Revision;
 import org.vanewright.record.RevisionRef;
+import org.vanewright.record.web.RecordPaths;
 
 /** Browsing and reading devices. */
 @Controller
 class DevicePages {
-    static final String SLUG = "{slug:[a-z0-9-]{1,80}}";
     private static final int PER_PAGE = 12;
 
     private final DeviceService devices;
@@ -61,12 +61,12 @@ class DevicePages {
         return "device/browse";
     }
 
-    @GetMapping("/devices/" + SLUG)
+    @GetMapping("/devices/" + RecordPaths.SLUG)
     String latest(@PathVariable("slug") String slug, @RequestAttribute("units") Units units, Model model) {
         return show(devices.published(slug), units, model);
     }
 
-    @GetMapping("/devices/" + SLUG + "/revisions/{number:[0-9]{1,6}}")
+    @GetMapping("/devices/" + RecordPaths.REVISION)
     String revision(
             @PathVariable("slug") String slug,
             @PathVariable("number") int number,
@@ -76,7 +76,7 @@ class DevicePages {
     }
 
     /** How many pieces go on which bed, with a file for every plate. */
-    @GetMapping("/devices/" + SLUG + "/plates")
+    @GetMapping("/devices/" + RecordPaths.SLUG + "/plates")
     String plates(
             @PathVariable("slug") String slug, HttpServletRequest asked, HttpServletResponse response, Model model) {
         FileQuery query = FileQuery.of(asked);

@@ -17,20 +17,21 @@ import org.vanewright.layout.LayoutRules;
 import org.vanewright.layout.LayoutService;
 import org.vanewright.platform.EditingPolicy;
 import org.vanewright.platform.form.Form;
+import org.vanewright.platform.form.FormAction;
 import org.vanewright.platform.form.FormDifference;
 import org.vanewright.platform.page.Units;
 import org.vanewright.record.Revision;
 import org.vanewright.record.RevisionConflictException;
 import org.vanewright.record.RevisionRef;
 import org.vanewright.record.web.Contributors;
+import org.vanewright.record.web.RecordPaths;
 
 /** Laying out rows and changing a layout. */
 @Controller
 class LayoutEditor {
-    private static final String SAVE = "save";
     private static final String ADD_ROW = "add rows";
     private static final String REMOVE_ROW = "remove rows\\[(\\d{1,2})]";
-    private static final String EDIT = "/layouts/" + LayoutPages.SLUG + "/edit";
+    private static final String EDIT = "/layouts/" + RecordPaths.SLUG + "/edit";
 
     private final LayoutService layouts;
     private final LayoutFormPages pages;
@@ -69,7 +70,7 @@ class LayoutEditor {
         Form form = posted(request, action);
         LayoutDocument typed = LayoutForms.read(form, false);
         Optional<LayoutPlan> plan = planned(form, typed, action);
-        if (SAVE.equals(action) && plan.isPresent()) {
+        if (FormAction.saves(action) && plan.isPresent()) {
             return "redirect:/layouts/"
                     + layouts.create(typed, Contributors.OPEN_EDITING, null).slug();
         }
@@ -89,7 +90,7 @@ class LayoutEditor {
         Form form = posted(request, action);
         LayoutDocument typed = LayoutForms.read(form, started.content().invented());
         Optional<LayoutPlan> plan = planned(form, typed, action);
-        if (SAVE.equals(action) && plan.isPresent()) {
+        if (FormAction.saves(action) && plan.isPresent()) {
             try {
                 layouts.revise(started.ref(), typed, Contributors.OPEN_EDITING);
                 return "redirect:/layouts/" + slug;
@@ -109,10 +110,8 @@ class LayoutEditor {
         return "layout/preview :: preview";
     }
 
-    /** Adding a row is no reason to complain about what is not filled in yet. */
     private Optional<LayoutPlan> planned(Form form, LayoutDocument typed, String action) {
-        boolean unfinished = action.startsWith("add ") || action.startsWith("remove ");
-        return unfinished ? pages.plan(typed) : pages.check(form, typed);
+        return FormAction.changesList(action) ? pages.plan(typed) : pages.check(form, typed);
     }
 
     private static Form posted(HttpServletRequest request, String action) {
@@ -150,8 +149,8 @@ class LayoutEditor {
             String action,
             HttpServletResponse response,
             Model model) {
-        if (SAVE.equals(action)) {
-            response.setStatus(422);
+        if (FormAction.saves(action)) {
+            response.setStatus(FormAction.REFUSED);
         }
         return pages.page(form, base, plan, model);
     }

@@ -20,11 +20,12 @@ import org.vanewright.platform.Downloads;
 import org.vanewright.platform.GeneratedFile;
 import org.vanewright.record.Revision;
 import org.vanewright.record.RevisionRef;
+import org.vanewright.record.web.RecordPaths;
 
 /** The files of a layout, made on demand from one revision. */
 @Controller
 class LayoutFiles {
-    private static final String AT = "/layouts/" + LayoutPages.SLUG;
+    private static final String AT = "/layouts/" + RecordPaths.SLUG;
     private static final MediaType CSV = MediaType.parseMediaType("text/csv;charset=UTF-8");
 
     private final LayoutService layouts;

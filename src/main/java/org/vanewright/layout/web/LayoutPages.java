@@ -17,11 +17,11 @@ import org.vanewright.platform.page.Units;
 import org.vanewright.record.RecordPage;
 import org.vanewright.record.Revision;
 import org.vanewright.record.RevisionRef;
+import org.vanewright.record.web.RecordPaths;
 
 /** Browsing and reading layouts. */
 @Controller
 class LayoutPages {
-    static final String SLUG = "{slug:[a-z0-9-]{1,80}}";
     private static final int PER_PAGE = 12;
 
     private final LayoutService layouts;
@@ -66,12 +66,12 @@ class LayoutPages {
                 LayoutDrawings.thumbnail(plan, "plan-" + revision.slug(), units));
     }
 
-    @GetMapping("/layouts/" + SLUG)
+    @GetMapping("/layouts/" + RecordPaths.SLUG)
     String latest(@PathVariable("slug") String slug, @RequestAttribute("units") Units units, Model model) {
         return show(layouts.published(slug), units, model);
     }
 
-    @GetMapping("/layouts/" + SLUG + "/revisions/{number:[0-9]{1,6}}")
+    @GetMapping("/layouts/" + RecordPaths.REVISION)
     String revision(
             @PathVariable("slug") String slug,
             @PathVariable("number") int number,
