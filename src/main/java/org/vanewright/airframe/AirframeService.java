@@ -3,14 +3,14 @@ package org.vanewright.airframe;
 import java.util.List;
 import org.springframework.stereotype.Service;
 import org.vanewright.engineering.input.FieldProblem;
+import org.vanewright.record.RecordDesk;
 import org.vanewright.record.RecordService;
-import org.vanewright.record.WritePolicy;
 
 /** Airframes and their revisions. */
 @Service
 public class AirframeService extends RecordService<AirframeDocument> {
-    AirframeService(AirframeRepository airframes, WritePolicy policy) {
-        super("airframe", airframes, policy);
+    AirframeService(AirframeRepository airframes, RecordDesk desk) {
+        super("airframe", "airframes", airframes, desk);
     }
 
     @Override

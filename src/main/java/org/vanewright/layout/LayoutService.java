@@ -1,20 +1,36 @@
 package org.vanewright.layout;
 
 import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
 import org.springframework.stereotype.Service;
+import org.vanewright.airframe.AirframeService;
+import org.vanewright.device.DeviceService;
+import org.vanewright.engineering.input.Checks;
 import org.vanewright.engineering.input.FieldProblem;
 import org.vanewright.engineering.input.InvalidInputException;
+import org.vanewright.record.RecordDesk;
 import org.vanewright.record.RecordService;
-import org.vanewright.record.WritePolicy;
+import org.vanewright.record.Revision;
+import org.vanewright.record.RevisionRef;
 
 /** Layouts and their revisions. A layout is valid when its devices can be placed and its template drawn. */
 @Service
 public class LayoutService extends RecordService<LayoutDocument> {
     private final LayoutPlanner planner;
+    private final AirframeService airframes;
+    private final DeviceService devices;
 
-    LayoutService(LayoutRepository layouts, LayoutPlanner planner, WritePolicy policy) {
-        super("layout", layouts, policy);
+    LayoutService(
+            LayoutRepository layouts,
+            LayoutPlanner planner,
+            AirframeService airframes,
+            DeviceService devices,
+            RecordDesk desk) {
+        super("layout", "layouts", layouts, desk);
         this.planner = planner;
+        this.airframes = airframes;
+        this.devices = devices;
     }
 
     @Override
@@ -25,5 +41,22 @@ public class LayoutService extends RecordService<LayoutDocument> {
         } catch (InvalidInputException e) {
             return e.problems();
         }
+    }
+
+    @Override
+    protected List<FieldProblem> referenceProblems(LayoutDocument layout) {
+        Checks checks = new Checks();
+        requirePublic("airframe", layout.airframe(), airframes.find(layout.airframe()), checks);
+        for (int i = 0; i < layout.rows().size(); i++) {
+            RevisionRef device = Objects.requireNonNull(layout.rows().get(i).device());
+            requirePublic("rows[" + i + "].device", device, devices.find(device), checks);
+        }
+        return checks.problems();
+    }
+
+    private static void requirePublic(
+            String field, RevisionRef ref, Optional<? extends Revision<?>> found, Checks checks) {
+        boolean ok = found.isPresent() && found.get().isPublic();
+        checks.require(ok, field, ref.slug() + " revision " + ref.revision(), "a published revision");
     }
 }

@@ -1,29 +1,78 @@
 package org.vanewright.record;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.vanewright.engineering.input.FieldProblem;
 import org.vanewright.engineering.input.InvalidInputException;
 
 /**
- * What every feature does with its records: find them, and publish revisions that its rules pass. A feature extends it
- * with its repository and its rules.
+ * What every feature does with its records: find them, draft them, have them reviewed. A feature extends it with its
+ * repository and its rules. What is not public is found by its authors and by reviewers only; for everybody else it does
+ * not exist.
  */
 public abstract class RecordService<T extends RecordContent> {
-    private final String kind;
-    private final RevisionRepository<T> records;
-    private final WritePolicy policy;
+    private static final int MOST_CHILDREN = 200;
 
-    /** @param kind such as {@code "airframe"}, for messages */
-    protected RecordService(String kind, RevisionRepository<T> records, WritePolicy policy) {
+    private final String kind;
+    private final String plural;
+    private final RevisionRepository<T> records;
+    private final RecordDesk desk;
+    private final Drafts<T> drafts;
+    private final Reviews<T> reviews;
+
+    /**
+     * @param kind such as {@code "airframe"}
+     * @param plural as in addresses, such as {@code "airframes"}
+     */
+    protected RecordService(String kind, String plural, RevisionRepository<T> records, RecordDesk desk) {
         this.kind = kind;
+        this.plural = plural;
         this.records = records;
-        this.policy = policy;
+        this.desk = desk;
+        this.drafts = new Drafts<>(this, records, desk);
+        this.reviews = new Reviews<>(this, records, desk);
     }
 
-    /** Every problem the feature's rules find; empty where the document may be published. */
+    /** Every problem the feature's rules find; empty where the document may be submitted. */
     protected abstract List<FieldProblem> problems(T content);
+
+    /** What the document names that is not public yet, so that it cannot be published either. */
+    protected List<FieldProblem> referenceProblems(T content) {
+        return List.of();
+    }
+
+    /** Such as {@code "airframe"}. */
+    public String kind() {
+        return kind;
+    }
+
+    /** As in addresses, such as {@code "airframes"}. */
+    public String plural() {
+        return plural;
+    }
+
+    /** Work that is not public yet. */
+    public Drafts<T> drafts() {
+        return drafts;
+    }
+
+    /** Decisions on what was submitted. */
+    public Reviews<T> reviews() {
+        return reviews;
+    }
+
+    /** A revision in words, for the log. */
+    String subject(RevisionRef ref) {
+        return plural + "/" + ref.slug() + " revision " + ref.revision();
+    }
+
+    /** Every problem that stands in the way of submitting the document. */
+    public List<FieldProblem> check(T content) {
+        return problems(content);
+    }
 
     /** The published revision, if there is one. */
     public Optional<Revision<T>> latest(String slug) {
@@ -35,19 +84,59 @@ public abstract class RecordService<T extends RecordContent> {
         return records.latest(slug).orElseThrow(() -> new RecordNotFoundException(kind, slug, null));
     }
 
-    /** One exact revision, if it exists. */
+    /**
+     * What the record's own address shows: the published revision, or the last one that was withdrawn.
+     *
+     * @throws RecordNotFoundException if nothing of that slug is public
+     */
+    public Revision<T> shown(String slug) {
+        return records.latest(slug)
+                .or(() -> records.history(slug).stream()
+                        .filter(Revision::isPublic)
+                        .findFirst())
+                .orElseThrow(() -> new RecordNotFoundException(kind, slug, null));
+    }
+
+    /** One exact revision, if it exists and the one who asks may see it. */
     public Optional<Revision<T>> find(RevisionRef ref) {
-        return records.find(ref);
+        return records.find(ref).filter(this::mayBeSeen);
     }
 
-    /** @throws RecordNotFoundException if there is no such revision */
+    private boolean mayBeSeen(Revision<T> revision) {
+        if (revision.isPublic()) {
+            return true;
+        }
+        Actor actor = desk.actor();
+        return actor.may(Power.REVIEW)
+                || actor.may(Power.READ_OWN)
+                        && (actor.is(revision.standing().contributorId())
+                                || participants(revision).stream().anyMatch(actor::is));
+    }
+
+    /** Ids of the author and co-authors of the draft a revision was submitted from; empty for what has none. */
+    Set<String> participants(Revision<T> revision) {
+        String draftId = revision.standing().draftId();
+        Set<String> ids = new HashSet<>();
+        if (draftId != null) {
+            desk.drafts().find(draftId).ifPresent(d -> ids.add(d.author().id()));
+            desk.drafts().coauthors(draftId).forEach(c -> ids.add(c.id()));
+        }
+        return ids;
+    }
+
+    /** @throws RecordNotFoundException if there is no such revision that the one who asks may see */
     public Revision<T> exactly(RevisionRef ref) {
-        return records.find(ref).orElseThrow(() -> new RecordNotFoundException(kind, ref.slug(), ref.revision()));
+        return find(ref).orElseThrow(() -> new RecordNotFoundException(kind, ref.slug(), ref.revision()));
     }
 
-    /** Every revision, newest first. */
+    /** Every revision that the one who asks may see, newest first. */
     public List<Revision<T>> history(String slug) {
-        return records.history(slug);
+        return records.history(slug).stream().filter(this::mayBeSeen).toList();
+    }
+
+    /** Public revisions made from one, of this record and of others. */
+    public List<Revision<T>> children(RevisionRef parent) {
+        return records.children(parent, MOST_CHILDREN);
     }
 
     /** The published revision of each record, newest first. */
@@ -55,39 +144,30 @@ public abstract class RecordService<T extends RecordContent> {
         return records.list(cursor, limit);
     }
 
-    /** Whether the stored document still has the hash it was published with. */
+    /** Whether the stored document still has the hash it was frozen with. */
     public boolean verify(Revision<T> revision) {
         return records.verify(revision);
     }
 
-    /**
-     * Publishes a new record.
-     *
-     * @throws InvalidInputException with every problem the rules find
-     */
+    /** Publishes a new record at once where editing is open to everybody. */
     public Revision<T> create(T content, String contributor, @Nullable RevisionRef derivedFrom) {
-        policy.requireOpen();
+        desk.requireOpen();
         return createShipped(content, contributor, derivedFrom);
     }
 
-    /**
-     * Publishes the next revision.
-     *
-     * @throws InvalidInputException with every problem the rules find
-     * @throws RevisionConflictException if {@code base} is no longer the published one
-     */
+    /** Publishes the next revision at once where editing is open to everybody. */
     public Revision<T> revise(RevisionRef base, T content, String contributor) {
-        policy.requireOpen();
+        desk.requireOpen();
         return reviseShipped(base, content, contributor);
     }
 
-    /** As {@link #create} without asking who may edit: only for data that comes with the service. */
+    /** Publishes a new record at once, without asking who: only for data that comes with the service. */
     public Revision<T> createShipped(T content, String contributor, @Nullable RevisionRef derivedFrom) {
         requireValid(content);
         return records.publishNew(content, contributor, derivedFrom);
     }
 
-    /** As {@link #revise} without asking who may edit: only for data that comes with the service. */
+    /** Publishes the next revision at once, without asking who: only for data that comes with the service. */
     public Revision<T> reviseShipped(RevisionRef base, T content, String contributor) {
         requireValid(content);
         return records.publishNext(base, content, contributor);

@@ -7,13 +7,14 @@ import org.jspecify.annotations.Nullable;
  * One immutable revision of a record.
  *
  * @param slug identity
- * @param number counts from 1
+ * @param number counts from 1; numbers that were returned in review are never public
  * @param state where it stands
  * @param content what it says
  * @param sha256 of its canonical JSON (RFC 8785), 64 lower-case hexadecimal digits
- * @param contributor display name of who published it
- * @param createdAt when
+ * @param contributor display name, at that time, of who submitted it
+ * @param createdAt when it was submitted
  * @param derivedFrom the revision it was started from, of this record or another
+ * @param standing who answers for it and what became of it
  */
 public record Revision<T extends RecordContent>(
         String slug,
@@ -23,7 +24,8 @@ public record Revision<T extends RecordContent>(
         String sha256,
         String contributor,
         Instant createdAt,
-        @Nullable RevisionRef derivedFrom) {
+        @Nullable RevisionRef derivedFrom,
+        Standing standing) {
     public RevisionRef ref() {
         return new RevisionRef(slug, number);
     }
@@ -31,5 +33,19 @@ public record Revision<T extends RecordContent>(
     /** The first twelve digits, as printed on templates. */
     public String shortHash() {
         return sha256.substring(0, 12);
+    }
+
+    public boolean isPublic() {
+        return state.isPublic();
+    }
+
+    /** When it became public, or was submitted where it is not. */
+    public Instant shownAt() {
+        return standing.publishedAt() == null ? createdAt : standing.publishedAt();
+    }
+
+    /** The published revision of the same record that this one changes; null for the first or for another's child. */
+    public @Nullable RevisionRef base() {
+        return derivedFrom != null && derivedFrom.slug().equals(slug) ? derivedFrom : null;
     }
 }

@@ -9,6 +9,7 @@ import java.time.ZoneOffset;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.transaction.annotation.Transactional;
@@ -26,7 +27,8 @@ public abstract class RevisionRepository<T extends RecordContent> {
     public static final int LARGEST_PAGE = 200;
 
     private static final String COLUMNS = "slug, revision, state, content, sha256, contributor, created_at,"
-            + " derived_from_slug, derived_from_revision";
+            + " derived_from_slug, derived_from_revision, contributor_id, licence, summary, draft_id, published_at,"
+            + " published_by, closed_at, closed_by, reason";
 
     private final JdbcClient jdbc;
     private final CanonicalJson json;
@@ -49,6 +51,11 @@ public abstract class RevisionRepository<T extends RecordContent> {
         this.table = table;
         this.kind = table.substring(0, table.indexOf('_'));
         this.type = type;
+    }
+
+    /** The kind of record, such as {@code "airframe"}. */
+    public String kind() {
+        return kind;
     }
 
     /** The published revision, if there is one. */
@@ -95,11 +102,12 @@ public abstract class RevisionRepository<T extends RecordContent> {
         }
         Revision<T> last = found.get(limit - 1);
         return new RecordPage<>(
-                List.copyOf(found.subList(0, limit)), new ListCursor(last.createdAt(), last.slug()).encode());
+                List.copyOf(found.subList(0, limit)), new ListCursor(last.shownAt(), last.slug()).encode());
     }
 
     private List<Revision<T>> firstPage(int rows) {
-        return jdbc.sql(select("where state = 'PUBLISHED' order by created_at desc, slug fetch first :rows rows only"))
+        return jdbc.sql(select(
+                        "where state = 'PUBLISHED' order by published_at desc, slug fetch first :rows rows only"))
                 .param("rows", rows)
                 .query(this::revision)
                 .list();
@@ -107,9 +115,9 @@ public abstract class RevisionRepository<T extends RecordContent> {
 
     private List<Revision<T>> pageAfter(ListCursor last, int rows) {
         return jdbc.sql(select("where state = 'PUBLISHED'"
-                        + " and (created_at < :createdAt or (created_at = :createdAt and slug > :slug))"
-                        + " order by created_at desc, slug fetch first :rows rows only"))
-                .param("createdAt", last.createdAt().atOffset(ZoneOffset.UTC))
+                        + " and (published_at < :at or (published_at = :at and slug > :slug))"
+                        + " order by published_at desc, slug fetch first :rows rows only"))
+                .param("at", last.createdAt().atOffset(ZoneOffset.UTC))
                 .param("slug", last.slug())
                 .param("rows", rows)
                 .query(this::revision)
@@ -117,22 +125,17 @@ public abstract class RevisionRepository<T extends RecordContent> {
     }
 
     /**
-     * Publishes the first revision of a new record, under a slug made from its name. Two at once with the same name get
-     * two slugs.
+     * Publishes the first revision of a new record at once, under a slug made from its name: only for what comes with
+     * the service. Two at once with the same name get two slugs.
      */
     @Transactional
     public Revision<T> publishNew(T content, String contributor, @Nullable RevisionRef derivedFrom) {
-        Draft<T> draft = draft(content, contributor, derivedFrom);
-        int attempt = 1;
-        String slug = Slugs.candidate(content.name(), kind, attempt);
-        while (!insert(slug, 1, draft)) {
-            slug = Slugs.candidate(content.name(), kind, ++attempt);
-        }
-        return draft.as(slug, 1);
+        return insertFirst(shipped(content, contributor, derivedFrom));
     }
 
     /**
-     * Publishes the next revision of a record; the former one becomes superseded in the same transaction.
+     * Publishes the next revision of a record at once: only for what comes with the service. The former one becomes
+     * superseded in the same transaction.
      *
      * @param base the revision the change started from
      * @throws RevisionConflictException if another one is published by now
@@ -140,21 +143,158 @@ public abstract class RevisionRepository<T extends RecordContent> {
      */
     @Transactional
     public Revision<T> publishNext(RevisionRef base, T content, String contributor) {
-        if (!TransactionSynchronizationManager.isActualTransactionActive()) {
-            throw new IllegalStateException("two statements belong together here: call this through the bean");
-        }
-        Draft<T> draft = draft(content, contributor, base);
-        // The update locks the row, so that whoever comes second waits here and then finds it superseded.
-        int superseded = jdbc.sql("update " + table + " set state = 'SUPERSEDED'"
-                        + " where slug = :slug and revision = :revision and state = 'PUBLISHED'")
-                .param("slug", base.slug())
-                .param("revision", base.revision())
-                .update();
-        int next = newestNumber(base.slug()) + 1;
-        if (superseded == 0 || !insert(base.slug(), next, draft)) {
+        requireTransaction();
+        Frozen<T> frozen = shipped(content, contributor, base);
+        lock(base.slug());
+        if (!supersede(base)) {
             throw refusal(base);
         }
-        return draft.as(base.slug(), next);
+        return insertNext(base.slug(), frozen);
+    }
+
+    /**
+     * Freezes what was submitted. Its text and hash never change from here on.
+     *
+     * @param slug of the record; null for the first submission of a new one
+     */
+    @Transactional
+    public Revision<T> submit(
+            @Nullable String slug,
+            T content,
+            PersonRef contributor,
+            @Nullable RevisionRef derivedFrom,
+            Licence licence,
+            @Nullable String summary,
+            String draftId) {
+        requireTransaction();
+        Frozen<T> frozen = frozen(
+                content,
+                contributor.name(),
+                derivedFrom,
+                RecordState.SUBMITTED,
+                at -> Standing.submitted(contributor.id(), licence, summary, draftId));
+        if (slug == null) {
+            return insertFirst(frozen);
+        }
+        lock(slug);
+        return insertNext(slug, frozen);
+    }
+
+    /**
+     * Makes a submitted revision the published one; the one it changes becomes superseded in the same transaction.
+     *
+     * @param by display name of who publishes it
+     * @throws RevisionConflictException if another revision was published since the one it changes
+     * @throws DraftClosedException if it is not waiting
+     */
+    @Transactional
+    public void publish(Revision<T> waiting, String by) {
+        requireTransaction();
+        lock(waiting.slug());
+        Optional<Revision<T>> current = latest(waiting.slug());
+        RevisionRef base = waiting.base();
+        if (current.isPresent() && (base == null || !current.get().ref().equals(base))) {
+            throw new RevisionConflictException(base == null ? waiting.ref() : base, current.get());
+        }
+        current.ifPresent(r -> supersede(r.ref()));
+        int moved = jdbc.sql("update " + table + " set state = 'PUBLISHED', published_at = :at, published_by = :by"
+                        + " where slug = :slug and revision = :revision and state = 'SUBMITTED'")
+                .param("at", now().atOffset(ZoneOffset.UTC))
+                .param("by", by)
+                .param("slug", waiting.slug())
+                .param("revision", waiting.number())
+                .update();
+        if (moved == 0) {
+            throw new DraftClosedException("Revision " + waiting.number() + " no longer waits for a review.");
+        }
+    }
+
+    /**
+     * Returns a submitted revision, or withdraws a public one.
+     *
+     * @return false if it does not stand at {@code from}
+     */
+    @Transactional
+    public boolean close(RevisionRef ref, RecordState from, RecordState to, String by, String reason) {
+        if (!from.mayBecome(to)) {
+            throw new IllegalArgumentException(from + " does not become " + to);
+        }
+        return jdbc.sql("update " + table + " set state = :to, closed_at = :at, closed_by = :by, reason = :reason"
+                                + " where slug = :slug and revision = :revision and state = :from")
+                        .param("to", to.name())
+                        .param("at", now().atOffset(ZoneOffset.UTC))
+                        .param("by", by)
+                        .param("reason", reason)
+                        .param("slug", ref.slug())
+                        .param("revision", ref.revision())
+                        .param("from", from.name())
+                        .update()
+                == 1;
+    }
+
+    /** Revisions that wait for a review, oldest first. */
+    public List<Revision<T>> waiting(int most) {
+        return jdbc.sql(select(
+                        "where state = 'SUBMITTED' order by created_at, slug, revision fetch first :most rows only"))
+                .param("most", most)
+                .query(this::revision)
+                .list();
+    }
+
+    /** Public revisions that were made from one, other records' among them, oldest first. */
+    public List<Revision<T>> children(RevisionRef parent, int most) {
+        return jdbc.sql(select("where derived_from_slug = :slug and derived_from_revision = :revision"
+                        + " and state in ('PUBLISHED', 'SUPERSEDED', 'WITHDRAWN')"
+                        + " order by created_at, slug, revision fetch first :most rows only"))
+                .param("slug", parent.slug())
+                .param("revision", parent.revision())
+                .param("most", most)
+                .query(this::revision)
+                .list();
+    }
+
+    /** Whoever comes second waits here, and then finds what the first one did. */
+    private void lock(String slug) {
+        jdbc.sql("select revision from " + table + " where slug = :slug for update")
+                .param("slug", slug)
+                .query(Integer.class)
+                .list();
+    }
+
+    private boolean supersede(RevisionRef ref) {
+        return jdbc.sql("update " + table + " set state = 'SUPERSEDED'"
+                                + " where slug = :slug and revision = :revision and state = 'PUBLISHED'")
+                        .param("slug", ref.slug())
+                        .param("revision", ref.revision())
+                        .update()
+                == 1;
+    }
+
+    private Revision<T> insertFirst(Frozen<T> frozen) {
+        int attempt = 1;
+        String slug = Slugs.candidate(frozen.content().name(), kind, attempt);
+        while (!insert(slug, 1, frozen)) {
+            slug = Slugs.candidate(frozen.content().name(), kind, ++attempt);
+        }
+        return frozen.as(slug, 1);
+    }
+
+    private Revision<T> insertNext(String slug, Frozen<T> frozen) {
+        int next = newestNumber(slug) + 1;
+        while (!insert(slug, next, frozen)) {
+            next++;
+        }
+        return frozen.as(slug, next);
+    }
+
+    private static void requireTransaction() {
+        if (!TransactionSynchronizationManager.isActualTransactionActive()) {
+            throw new IllegalStateException("several statements belong together here: call this through the bean");
+        }
+    }
+
+    private Instant now() {
+        return clock.instant().truncatedTo(ChronoUnit.MICROS);
     }
 
     private RuntimeException refusal(RevisionRef base) {
@@ -190,29 +330,61 @@ public abstract class RevisionRepository<T extends RecordContent> {
                 .isPresent();
     }
 
-    private Draft<T> draft(T content, String contributor, @Nullable RevisionRef derivedFrom) {
+    /** A document from its stored text. */
+    public T read(String stored) {
+        return json.read(stored, type);
+    }
+
+    private Frozen<T> shipped(T content, String contributor, @Nullable RevisionRef derivedFrom) {
+        return frozen(
+                content, contributor, derivedFrom, RecordState.PUBLISHED, at -> Standing.shipped(contributor, at));
+    }
+
+    private Frozen<T> frozen(
+            T content,
+            String contributor,
+            @Nullable RevisionRef derivedFrom,
+            RecordState state,
+            Function<Instant, Standing> standing) {
         String canonical = json.write(content);
         // Read back, so that what is returned is what will be found, and nothing unreadable is ever stored.
         T stored = json.read(canonical, type);
-        Instant now = clock.instant().truncatedTo(ChronoUnit.MICROS);
-        return new Draft<>(stored, canonical, json.sha256(canonical), contributor, now, derivedFrom);
+        Instant now = now();
+        return new Frozen<>(
+                stored, canonical, json.sha256(canonical), contributor, now, derivedFrom, state, standing.apply(now));
     }
 
     /** False if that revision exists already. */
-    private boolean insert(String slug, int number, Draft<T> draft) {
-        RevisionRef origin = draft.derivedFrom();
-        return jdbc.sql("insert into " + table + " (" + COLUMNS + ", name) values (:slug, :revision, 'PUBLISHED',"
-                                + " :content, :sha256, :contributor, :createdAt, :originSlug, :originRevision, :name)"
+    private boolean insert(String slug, int number, Frozen<T> frozen) {
+        RevisionRef origin = frozen.derivedFrom();
+        Standing standing = frozen.standing();
+        Instant published = standing.publishedAt();
+        return jdbc.sql("insert into " + table + " (slug, revision, state, name, content, sha256, contributor,"
+                                + " created_at, derived_from_slug, derived_from_revision, contributor_id, licence,"
+                                + " summary, draft_id, published_at, published_by) values (:slug, :revision, :state,"
+                                + " :name, :content, :sha256, :contributor, :createdAt, :originSlug, :originRevision,"
+                                + " :contributorId, :licence, :summary, :draftId, :publishedAt, :publishedBy)"
                                 + " on conflict do nothing")
                         .param("slug", slug)
                         .param("revision", number)
-                        .param("content", draft.canonical())
-                        .param("sha256", draft.sha256())
-                        .param("contributor", draft.contributor())
-                        .param("createdAt", draft.createdAt().atOffset(ZoneOffset.UTC))
+                        .param("state", frozen.state().name())
+                        .param("name", frozen.content().name())
+                        .param("content", frozen.canonical())
+                        .param("sha256", frozen.sha256())
+                        .param("contributor", frozen.contributor())
+                        .param("createdAt", frozen.createdAt().atOffset(ZoneOffset.UTC))
                         .param("originSlug", origin == null ? null : origin.slug())
                         .param("originRevision", origin == null ? null : origin.revision())
-                        .param("name", draft.content().name())
+                        .param("contributorId", standing.contributorId())
+                        .param(
+                                "licence",
+                                standing.licence() == null
+                                        ? null
+                                        : standing.licence().name())
+                        .param("summary", standing.summary())
+                        .param("draftId", standing.draftId())
+                        .param("publishedAt", published == null ? null : published.atOffset(ZoneOffset.UTC))
+                        .param("publishedBy", standing.publishedBy())
                         .update()
                 == 1;
     }
@@ -231,20 +403,41 @@ public abstract class RevisionRepository<T extends RecordContent> {
                 row.getString("sha256"),
                 row.getString("contributor"),
                 row.getObject("created_at", OffsetDateTime.class).toInstant(),
-                originSlug == null ? null : new RevisionRef(originSlug, row.getInt("derived_from_revision")));
+                originSlug == null ? null : new RevisionRef(originSlug, row.getInt("derived_from_revision")),
+                standing(row));
+    }
+
+    private static Standing standing(ResultSet row) throws SQLException {
+        String licence = row.getString("licence");
+        return new Standing(
+                row.getString("contributor_id"),
+                licence == null ? null : Licence.valueOf(licence),
+                row.getString("summary"),
+                row.getString("draft_id"),
+                instant(row, "published_at"),
+                row.getString("published_by"),
+                instant(row, "closed_at"),
+                row.getString("closed_by"),
+                row.getString("reason"));
+    }
+
+    private static @Nullable Instant instant(ResultSet row, String column) throws SQLException {
+        OffsetDateTime at = row.getObject(column, OffsetDateTime.class);
+        return at == null ? null : at.toInstant();
     }
 
     /** A revision before it has its place. */
-    private record Draft<T extends RecordContent>(
+    private record Frozen<T extends RecordContent>(
             T content,
             String canonical,
             String sha256,
             String contributor,
             Instant createdAt,
-            @Nullable RevisionRef derivedFrom) {
+            @Nullable RevisionRef derivedFrom,
+            RecordState state,
+            Standing standing) {
         Revision<T> as(String slug, int number) {
-            return new Revision<>(
-                    slug, number, RecordState.PUBLISHED, content, sha256, contributor, createdAt, derivedFrom);
+            return new Revision<>(slug, number, state, content, sha256, contributor, createdAt, derivedFrom, standing);
         }
     }
 }

@@ -11,7 +11,7 @@ final class Slugs {
 
     /** Words that stand in the same place of an address as a slug. */
     private static final Set<String> TAKEN =
-            Set.of("new", "edit", "preview", "compare", "search", "revisions", "import");
+            Set.of("new", "drafts", "edit", "preview", "compare", "search", "revisions", "import");
 
     private Slugs() {}
 

@@ -23,6 +23,7 @@ import org.vanewright.record.RecordState;
 import org.vanewright.record.Revision;
 import org.vanewright.record.RevisionConflictException;
 import org.vanewright.record.RevisionRef;
+import org.vanewright.record.Standing;
 
 /** Controllers that fail in every way a real one can, so that the answers can be looked at. */
 final class Probe {
@@ -58,7 +59,8 @@ final class Probe {
                                 "ab".repeat(32),
                                 "Club",
                                 Instant.parse("2026-01-02T03:04:05Z"),
-                                base));
+                                base,
+                                new Standing(null, null, null, null, null, null, null, null, null)));
             case "closed" -> new EditingClosedException();
             default -> new IllegalStateException("secret of the house");
         };

@@ -34,6 +34,13 @@ public final class Checks {
                 && require(ReadableText.isLine(value), field, abbreviate(value), "one line without control characters");
     }
 
+    /** Readable text, see {@link ReadableText}, not blank and no longer than {@code maxLength}; it may have lines. */
+    public boolean prose(String field, @Nullable String value, int maxLength) {
+        boolean ok = value != null && ReadableText.shows(value);
+        return require(ok, field, abbreviate(value), "text of 1 to " + maxLength + " characters")
+                && optionalText(field, value, maxLength);
+    }
+
     /** Readable text, see {@link ReadableText}, absent or no longer than {@code maxLength}; it may have lines. */
     public boolean optionalText(String field, @Nullable String value, int maxLength) {
         boolean ok = value == null || value.length() <= maxLength;
