@@ -15,6 +15,7 @@ import org.springframework.web.servlet.ModelAndView;
 import org.vanewright.platform.form.Form;
 import org.vanewright.platform.form.FormAction;
 import org.vanewright.platform.form.FormDifference;
+import org.vanewright.platform.form.KeptForm;
 import org.vanewright.platform.page.UnitSystem;
 import org.vanewright.platform.page.Units;
 import org.vanewright.record.Draft;
@@ -69,7 +70,9 @@ public abstract class DraftEditor<T extends RecordContent> {
     @GetMapping("/new")
     public ModelAndView blank(HttpServletRequest request, @RequestAttribute("units") Units units, Model model) {
         drafts.requireAuthor();
-        Form form = blank(request, units);
+        Optional<Form> kept = KeptForm.take(request, "/" + records.plural() + "/new");
+        model.addAttribute("kept", kept.isPresent());
+        Form form = kept.orElseGet(() -> blank(request, units));
         return page(form, read(form, null), null, HttpStatus.OK, model);
     }
 
@@ -112,10 +115,27 @@ public abstract class DraftEditor<T extends RecordContent> {
             model.addAttribute("plural", records.plural());
             return new ModelAndView("shared/draft-closed");
         }
+        Optional<Form> kept = KeptForm.take(request, path(draft));
+        if (kept.isPresent()) {
+            return kept(kept.get(), draft, model);
+        }
         model.addAttribute("saved", saved != null);
         Form form = form(draft.content(), units.system());
         form.want(records.check(draft.content()));
         return page(form, draft.content(), draft, HttpStatus.OK, model);
+    }
+
+    /** What was typed before signing in; it started from the version that it names, which need not be the last. */
+    private ModelAndView kept(Form form, Draft<T> draft, Model model) {
+        model.addAttribute("kept", true);
+        T typed = read(form, draft.content());
+        form.want(records.check(typed));
+        ModelAndView page = page(form, typed, draft, HttpStatus.OK, model);
+        String version = form.value("version");
+        if (version.matches("[1-9][0-9]{0,8}")) {
+            model.addAttribute("version", Integer.valueOf(version));
+        }
+        return page;
     }
 
     /**
