@@ -12,6 +12,8 @@ import org.springframework.web.bind.annotation.ExceptionHandler;
 import org.springframework.web.multipart.MaxUploadSizeExceededException;
 import org.springframework.web.servlet.ModelAndView;
 import org.vanewright.engineering.input.InvalidInputException;
+import org.vanewright.record.DraftClosedException;
+import org.vanewright.record.DraftNotFoundException;
 import org.vanewright.record.RecordNotFoundException;
 import org.vanewright.record.RevisionConflictException;
 
@@ -35,6 +37,16 @@ class PageErrors {
     @ExceptionHandler
     ModelAndView handle(RevisionConflictException e) {
         return ProblemPage.of(HttpStatus.CONFLICT, "Changed meanwhile", String.valueOf(e.getMessage()), null);
+    }
+
+    @ExceptionHandler
+    ModelAndView handle(DraftNotFoundException e) {
+        return ProblemPage.of(HttpStatus.NOT_FOUND, "Not found", String.valueOf(e.getMessage()), null);
+    }
+
+    @ExceptionHandler
+    ModelAndView handle(DraftClosedException e) {
+        return ProblemPage.of(HttpStatus.CONFLICT, "Not possible now", String.valueOf(e.getMessage()), null);
     }
 
     @ExceptionHandler

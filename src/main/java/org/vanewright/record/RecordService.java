@@ -113,6 +113,13 @@ public abstract class RecordService<T extends RecordContent> {
                                 || participants(revision).stream().anyMatch(actor::is));
     }
 
+    /** Whether the one who asks is its author or one of its co-authors. */
+    public boolean isOwn(Revision<T> revision) {
+        Actor actor = desk.actor();
+        return actor.is(revision.standing().contributorId())
+                || participants(revision).stream().anyMatch(actor::is);
+    }
+
     /** Ids of the author and co-authors of the draft a revision was submitted from; empty for what has none. */
     Set<String> participants(Revision<T> revision) {
         String draftId = revision.standing().draftId();
