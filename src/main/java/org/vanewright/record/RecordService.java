@@ -15,6 +15,7 @@ import org.vanewright.engineering.input.InvalidInputException;
  */
 public abstract class RecordService<T extends RecordContent> {
     private static final int MOST_CHILDREN = 200;
+    private static final int MOST_CONTRIBUTED = 1000;
 
     private final String kind;
     private final String plural;
@@ -144,6 +145,11 @@ public abstract class RecordService<T extends RecordContent> {
     /** Public revisions made from one, of this record and of others. */
     public List<Revision<T>> children(RevisionRef parent) {
         return records.children(parent, MOST_CHILDREN);
+    }
+
+    /** What people with accounts have made public, newest first. */
+    public List<Revision<T>> contributed() {
+        return records.contributed(MOST_CONTRIBUTED);
     }
 
     /** The published revision of each record, newest first. */
