@@ -24,8 +24,10 @@ import org.springframework.web.method.annotation.MethodArgumentTypeMismatchExcep
 import org.springframework.web.servlet.mvc.method.annotation.ResponseEntityExceptionHandler;
 import org.vanewright.engineering.input.FieldProblem;
 import org.vanewright.engineering.input.InvalidInputException;
+import org.vanewright.record.NotAllowedException;
 import org.vanewright.record.RecordNotFoundException;
 import org.vanewright.record.RevisionConflictException;
+import org.vanewright.record.SignInNeededException;
 
 /** Turns what a REST controller throws into a problem document (RFC 9457). */
 @RestControllerAdvice(annotations = RestController.class)
@@ -46,6 +48,20 @@ class ApiErrors extends ResponseEntityExceptionHandler {
         ProblemDetail problem = Problems.of(HttpStatus.CONFLICT, "Changed meanwhile", String.valueOf(e.getMessage()));
         problem.setProperty("current", e.current());
         return answer(problem);
+    }
+
+    @ExceptionHandler
+    ResponseEntity<ProblemDetail> handle(SignInNeededException e) {
+        return ResponseEntity.status(HttpStatus.UNAUTHORIZED)
+                .header(HttpHeaders.WWW_AUTHENTICATE, Refusals.CHALLENGE)
+                .contentType(MediaType.APPLICATION_PROBLEM_JSON)
+                .body(Problems.of(
+                        HttpStatus.UNAUTHORIZED, "Sign in first", "This needs a token in the Authorization header."));
+    }
+
+    @ExceptionHandler
+    ResponseEntity<ProblemDetail> handle(NotAllowedException e) {
+        return answer(Problems.of(HttpStatus.FORBIDDEN, "Not allowed", String.valueOf(e.getMessage())));
     }
 
     @ExceptionHandler

@@ -47,7 +47,7 @@ class CalculationRateLimit extends OncePerRequestFilter {
     @Override
     protected void doFilterInternal(HttpServletRequest request, HttpServletResponse response, FilterChain chain)
             throws ServletException, IOException {
-        Bucket bucket = buckets.get(network(request.getRemoteAddr()), ignored -> newBucket());
+        Bucket bucket = buckets.get(Networks.of(request.getRemoteAddr()), ignored -> newBucket());
         ConsumptionProbe probe = bucket.tryConsumeAndReturnRemaining(1);
         if (probe.isConsumed()) {
             chain.doFilter(request, response);
@@ -68,18 +68,5 @@ class CalculationRateLimit extends OncePerRequestFilter {
         return Bucket.builder()
                 .addLimit(limit -> limit.capacity(perMinute).refillGreedy(perMinute, Duration.ofMinutes(1)))
                 .build();
-    }
-
-    /** An IPv6 caller usually owns a whole /64, written as the first four groups. */
-    static String network(String address) {
-        if (!address.contains(":") || address.contains(".")) {
-            return address;
-        }
-        String[] groups = address.split("%", 2)[0].split(":", -1);
-        StringBuilder network = new StringBuilder();
-        for (int i = 0; i < Math.min(4, groups.length) && !groups[i].isEmpty(); i++) {
-            network.append(groups[i]).append(':');
-        }
-        return network.isEmpty() ? address : network.toString();
     }
 }

@@ -1,9 +1,13 @@
 package org.vanewright.platform;
 
+import jakarta.servlet.http.HttpServletRequest;
+import java.net.URI;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.springframework.beans.TypeMismatchException;
 import org.springframework.core.annotation.Order;
 import org.springframework.http.HttpStatus;
+import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.ErrorResponse;
 import org.springframework.web.bind.ServletRequestBindingException;
@@ -12,13 +16,22 @@ import org.springframework.web.bind.annotation.ExceptionHandler;
 import org.springframework.web.multipart.MaxUploadSizeExceededException;
 import org.springframework.web.servlet.ModelAndView;
 import org.vanewright.engineering.input.InvalidInputException;
+import org.vanewright.platform.form.ExpiredForms;
+import org.vanewright.record.NotAllowedException;
 import org.vanewright.record.RecordNotFoundException;
 import org.vanewright.record.RevisionConflictException;
+import org.vanewright.record.SignInNeededException;
 
 /** Turns what a page's controller throws into a page. REST controllers are served by {@link ApiErrors} before. */
 @ControllerAdvice(annotations = Controller.class)
 @Order
 class PageErrors {
+    private final ExpiredForms forms;
+
+    PageErrors(ExpiredForms forms) {
+        this.forms = forms;
+    }
+
     @ExceptionHandler
     ModelAndView handle(InvalidInputException e) {
         String detail = e.problems().stream()
@@ -35,6 +48,30 @@ class PageErrors {
     @ExceptionHandler
     ModelAndView handle(RevisionConflictException e) {
         return ProblemPage.of(HttpStatus.CONFLICT, "Changed meanwhile", String.valueOf(e.getMessage()), null);
+    }
+
+    /** What was typed into a form waits behind the sign-in. A script's request is led there as a whole page. */
+    @ExceptionHandler
+    Object handle(SignInNeededException e, HttpServletRequest request) {
+        if (request.getHeader("HX-Request") != null) {
+            return ResponseEntity.status(HttpStatus.UNAUTHORIZED)
+                    .header(
+                            "HX-Redirect",
+                            ExpiredForms.signIn(ExpiredForms.back(request)).toString())
+                    .build();
+        }
+        Optional<URI> next = "GET".equals(request.getMethod())
+                ? Optional.of(ExpiredForms.signIn(ExpiredForms.back(request)))
+                : forms.keep(request, false);
+        return next.<Object>map(to ->
+                        ResponseEntity.status(HttpStatus.SEE_OTHER).location(to).build())
+                .orElseGet(() ->
+                        ProblemPage.of(HttpStatus.FORBIDDEN, "Sign in first", String.valueOf(e.getMessage()), null));
+    }
+
+    @ExceptionHandler
+    ModelAndView handle(NotAllowedException e) {
+        return ProblemPage.of(HttpStatus.FORBIDDEN, "Not allowed", String.valueOf(e.getMessage()), null);
     }
 
     @ExceptionHandler

@@ -17,6 +17,6 @@ class CalculationRateLimitTest {
         "::ffff:192.0.2.7, ::ffff:192.0.2.7",
     })
     void callersOfOneNetworkCountTogether(String address, String network) {
-        assertThat(CalculationRateLimit.network(address)).isEqualTo(network);
+        assertThat(Networks.of(address)).isEqualTo(network);
     }
 }

@@ -12,6 +12,7 @@ import java.net.http.HttpRequest.BodyPublisher;
 import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
 import java.util.List;
+import org.jsoup.Jsoup;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -149,14 +150,19 @@ class ServiceTest {
         for (int size : new int[] {1024 * 1024 + 1, 3 * 1024 * 1024}) {
             var refused = upload(size);
             assertPage(refused, 413);
-            assertThat(refused.body()).contains("at most 64 KiB");
+            assertThat(refused.body()).contains("More was sent than may be sent at once");
         }
     }
 
     private HttpResponse<String> upload(int size) throws IOException, InterruptedException {
-        String body = "--part\r\nContent-Disposition: form-data; name=\"file\"; filename=\"section.dat\"\r\n"
+        var form = get("/sign-in");
+        String cookie = form.headers().firstValue("Set-Cookie").orElseThrow().split(";", 2)[0];
+        String token = Jsoup.parse(form.body()).select("input[name=_csrf]").attr("value");
+        String body = "--part\r\nContent-Disposition: form-data; name=\"_csrf\"\r\n\r\n" + token
+                + "\r\n--part\r\nContent-Disposition: form-data; name=\"file\"; filename=\"section.dat\"\r\n"
                 + "Content-Type: text/plain\r\n\r\n" + "1".repeat(size) + "\r\n--part--\r\n";
         return send(request("/probe/upload")
+                .header("Cookie", cookie)
                 .header("Content-Type", "multipart/form-data; boundary=part")
                 .POST(BodyPublishers.ofString(body)));
     }

@@ -9,6 +9,7 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
 import java.nio.file.Path;
 import java.nio.file.Paths;
@@ -18,6 +19,7 @@ import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
+import org.vanewright.account.NewPeople.NewPerson;
 
 /**
  * A real browser on the whole service. Chromium comes from {@code VANEWRIGHT_CHROMIUM}, else from
@@ -102,6 +104,15 @@ public abstract class BrowserTest extends ServerTest {
             }
         });
         return page;
+    }
+
+    /** Signs somebody in through the page, as a person would. */
+    protected final void signInWindow(Page page, NewPerson person) {
+        page.navigate("/sign-in");
+        page.getByLabel("E-mail address").fill(person.email());
+        page.getByLabel("Password").fill(person.password());
+        page.locator("main").getByRole(AriaRole.BUTTON).click();
+        assertThat(page.locator(".yours .me").textContent()).contains(person.name());
     }
 
     /** No violation of WCAG 2.2 A or AA that axe-core can find. */

@@ -12,10 +12,15 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
+import org.jspecify.annotations.Nullable;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.boot.test.web.server.LocalServerPort;
+import org.springframework.context.ApplicationContext;
 import org.springframework.test.context.ActiveProfiles;
+import org.vanewright.account.NewPeople;
+import org.vanewright.account.NewPeople.NewPerson;
+import org.vanewright.account.Role;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -31,6 +36,11 @@ public abstract class ServerTest {
 
     @Autowired
     private JsonMapper mapper;
+
+    @Autowired
+    private ApplicationContext context;
+
+    private @Nullable Caller visitor;
 
     protected final String origin() {
         return "http://localhost:" + port;
@@ -53,13 +63,43 @@ public abstract class ServerTest {
         return Jsoup.parse(response.body(), origin());
     }
 
+    /** A form as a visitor sends it from a page of this service, with the token of a session. */
     protected final HttpResponse<String> postForm(String path, Map<String, String> fields, String... headers) {
-        String body = fields.entrySet().stream()
-                .map(e -> URLEncoder.encode(e.getKey(), UTF_8) + "=" + URLEncoder.encode(e.getValue(), UTF_8))
-                .collect(Collectors.joining("&"));
+        if (visitor == null) {
+            visitor = newVisitor();
+        }
+        return visitor.postForm(path, fields, headers);
+    }
+
+    /** A form of somebody who has no session here. */
+    protected final HttpResponse<String> postFormWithoutSession(
+            String path, Map<String, String> fields, String... headers) {
         return send(request(path, headers)
                 .header("Content-Type", "application/x-www-form-urlencoded")
-                .POST(HttpRequest.BodyPublishers.ofString(body)));
+                .POST(HttpRequest.BodyPublishers.ofString(urlEncoded(fields))));
+    }
+
+    /** A caller with a cookie jar of their own, not signed in. */
+    protected final Caller newVisitor() {
+        return new Caller(origin());
+    }
+
+    /** A fresh person of that role, signed in. */
+    protected final SignedIn signIn(Role role) {
+        return signIn(newPerson(role));
+    }
+
+    protected final SignedIn signIn(NewPerson person) {
+        return new SignedIn(origin(), person);
+    }
+
+    /** A fresh person of that role, not signed in. */
+    protected final NewPerson newPerson(Role role) {
+        return NewPeople.add(context, role);
+    }
+
+    protected final ApplicationContext context() {
+        return context;
     }
 
     protected final HttpResponse<String> postJson(String path, String body, String... headers) {
@@ -80,12 +120,18 @@ public abstract class ServerTest {
         return mapper;
     }
 
+    static String urlEncoded(Map<String, String> fields) {
+        return fields.entrySet().stream()
+                .map(e -> URLEncoder.encode(e.getKey(), UTF_8) + "=" + URLEncoder.encode(e.getValue(), UTF_8))
+                .collect(Collectors.joining("&"));
+    }
+
     private HttpRequest.Builder request(String path, String... headers) {
         HttpRequest.Builder request = HttpRequest.newBuilder(URI.create(origin() + path));
         return headers.length == 0 ? request : request.headers(headers);
     }
 
-    private static HttpResponse<String> send(HttpRequest.Builder request) {
+    static HttpResponse<String> send(HttpRequest.Builder request) {
         try {
             return CLIENT.send(request.build(), HttpResponse.BodyHandlers.ofString());
         } catch (IOException e) {

@@ -1,0 +1,36 @@
+package org.vanewright.account;
+
+import java.util.List;
+import java.util.Optional;
+import org.springframework.stereotype.Component;
+import org.vanewright.record.People;
+import org.vanewright.record.PersonRef;
+
+/** People as other parts of the service see them. */
+@Component
+class KnownPeople implements People {
+    private final PersonRepository people;
+
+    KnownPeople(PersonRepository people) {
+        this.people = people;
+    }
+
+    @Override
+    public List<PersonRef> members() {
+        return people.active().stream().map(KnownPeople::ref).toList();
+    }
+
+    @Override
+    public Optional<PersonRef> find(String personId) {
+        return people.find(personId).map(KnownPeople::ref);
+    }
+
+    @Override
+    public boolean anotherReviewerThan(String personId) {
+        return people.otherActive(List.of(Role.MAINTAINER, Role.STEWARD), personId);
+    }
+
+    private static PersonRef ref(Person person) {
+        return new PersonRef(person.id(), person.name());
+    }
+}

@@ -1,0 +1,68 @@
+package org.vanewright.account;
+
+import java.util.concurrent.Semaphore;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+import org.springframework.security.crypto.argon2.Argon2PasswordEncoder;
+import org.springframework.security.crypto.password.PasswordEncoder;
+import org.springframework.stereotype.Component;
+
+/** Hashes and compares passwords, a bounded number at a time. */
+@Component
+class Passwords {
+    private static final int SALT_BYTES = 16;
+    private static final int HASH_BYTES = 32;
+    private static final int LANES = 1;
+    private static final long PATIENCE_SECONDS = 10;
+
+    private final PasswordEncoder encoder;
+    private final Semaphore free;
+    private final String nobodys;
+
+    Passwords(PasswordSettings settings) {
+        encoder = new Argon2PasswordEncoder(SALT_BYTES, HASH_BYTES, LANES, settings.memoryKib(), settings.passes());
+        free = new Semaphore(settings.atOnce(), true);
+        nobodys = hash(new Secrets().next());
+    }
+
+    String hash(String password) {
+        return bounded(() -> String.valueOf(encoder.encode(password)));
+    }
+
+    /** Takes the same work where there is no hash to compare with. */
+    boolean matches(String password, @Nullable String hash) {
+        boolean same = bounded(() -> encoder.matches(password, hash == null ? nobodys : hash));
+        return same && hash != null;
+    }
+
+    /** Whether a hash was made with other settings than today's. */
+    boolean outdated(String hash) {
+        return encoder.upgradeEncoding(hash);
+    }
+
+    private <T> T bounded(Supplier<T> work) {
+        try {
+            if (!free.tryAcquire(PATIENCE_SECONDS, TimeUnit.SECONDS)) {
+                throw new TooBusyException();
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new TooBusyException();
+        }
+        try {
+            return work.get();
+        } finally {
+            free.release();
+        }
+    }
+
+    /** More passwords are being checked than this instance has memory for. */
+    static class TooBusyException extends RuntimeException {
+        private static final long serialVersionUID = 1L;
+
+        TooBusyException() {
+            super("Too many people are signing in at this moment. Try again in a minute.");
+        }
+    }
+}

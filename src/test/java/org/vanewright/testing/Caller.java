@@ -1,0 +1,136 @@
+package org.vanewright.testing;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import java.net.HttpCookie;
+import java.net.URI;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
+import org.jspecify.annotations.Nullable;
+
+/** Calls the service as one browser would: it keeps cookies and sends the token of its session with each form. */
+public class Caller {
+    private static final String TOKEN = "_csrf";
+
+    private final String origin;
+    private final Map<String, String> cookies = new LinkedHashMap<>();
+    private @Nullable String token;
+
+    Caller(String origin) {
+        this.origin = origin;
+    }
+
+    public HttpResponse<String> get(String path, String... headers) {
+        return send(request(path, headers).GET());
+    }
+
+    /** A page, parsed; fails unless it is served with that status. */
+    public Document page(String path, int status) {
+        HttpResponse<String> response = get(path, "Accept", "text/html");
+        if (response.statusCode() != status) {
+            throw new AssertionError(
+                    path + " gave " + response.statusCode() + " instead of " + status + "\n" + response.body());
+        }
+        return Jsoup.parse(response.body(), origin);
+    }
+
+    public HttpResponse<String> postForm(String path, Map<String, String> fields, String... headers) {
+        Map<String, String> sent = new LinkedHashMap<>(fields);
+        sent.put(TOKEN, token());
+        return postFormWithoutToken(path, sent, headers);
+    }
+
+    public HttpResponse<String> postFormWithoutToken(String path, Map<String, String> fields, String... headers) {
+        return send(request(path, headers)
+                .header("Content-Type", "application/x-www-form-urlencoded")
+                .POST(HttpRequest.BodyPublishers.ofString(ServerTest.urlEncoded(fields))));
+    }
+
+    /** A form with files beside its fields: by field name, the file's content. */
+    public HttpResponse<String> postMultipart(
+            String path, Map<String, String> fields, Map<String, String> files, String... headers) {
+        Map<String, String> sent = new LinkedHashMap<>(fields);
+        sent.put(TOKEN, token());
+        return postMultipartWithoutToken(path, sent, files, headers);
+    }
+
+    public HttpResponse<String> postMultipartWithoutToken(
+            String path, Map<String, String> fields, Map<String, String> files, String... headers) {
+        String boundary = UUID.randomUUID().toString();
+        StringBuilder body = new StringBuilder();
+        fields.forEach((name, value) -> body.append(part(boundary, "name=\"" + name + "\"", value)));
+        files.forEach((name, content) ->
+                body.append(part(boundary, "name=\"" + name + "\"; filename=\"" + name + ".txt\"", content)));
+        return send(request(path, headers)
+                .header("Content-Type", "multipart/form-data; boundary=" + boundary)
+                .POST(HttpRequest.BodyPublishers.ofString(body + "--" + boundary + "--\r\n", UTF_8)));
+    }
+
+    private static String part(String boundary, String names, String content) {
+        return "--" + boundary + "\r\nContent-Disposition: form-data; " + names + "\r\n\r\n" + content + "\r\n";
+    }
+
+    /** With the cookies, which the API must not look at. */
+    public HttpResponse<String> postJson(String path, String body, String... headers) {
+        return send(request(path, headers)
+                .header("Content-Type", "application/json")
+                .POST(HttpRequest.BodyPublishers.ofString(body)));
+    }
+
+    /** The token of this caller's session, which is begun where there is none. */
+    public String token() {
+        String known = token;
+        if (known == null) {
+            known = page(pageWithForm(), 200).select("input[name=" + TOKEN + "]").stream()
+                    .map(field -> field.attr("value"))
+                    .filter(value -> !value.isEmpty())
+                    .findFirst()
+                    .orElseThrow(() -> new AssertionError("no form with a token"));
+            token = known;
+        }
+        return known;
+    }
+
+    String pageWithForm() {
+        return "/sign-in";
+    }
+
+    final void forgetToken() {
+        token = null;
+    }
+
+    /** Value of a cookie; null where there is none. */
+    public @Nullable String cookie(String name) {
+        return cookies.get(name);
+    }
+
+    public void setCookie(String name, String value) {
+        cookies.put(name, value);
+    }
+
+    private HttpRequest.Builder request(String path, String... headers) {
+        HttpRequest.Builder request = HttpRequest.newBuilder(URI.create(origin + path));
+        if (!cookies.isEmpty()) {
+            request.header(
+                    "Cookie",
+                    cookies.entrySet().stream()
+                            .map(e -> e.getKey() + "=" + e.getValue())
+                            .collect(Collectors.joining("; ")));
+        }
+        return headers.length == 0 ? request : request.headers(headers);
+    }
+
+    private HttpResponse<String> send(HttpRequest.Builder request) {
+        HttpResponse<String> response = ServerTest.send(request);
+        response.headers().allValues("set-cookie").stream()
+                .flatMap(header -> HttpCookie.parse(header).stream())
+                .forEach(cookie -> cookies.put(cookie.getName(), cookie.getValue()));
+        return response;
+    }
+}
