@@ -22,7 +22,9 @@ class AttemptLimits {
     /** What is counted: how many attempts are free, and after what rest the count starts anew. */
     private enum Kind {
         ACCOUNT("account:", 5, Duration.ofHours(24)),
-        NETWORK("network:", 30, Duration.ofHours(1));
+        NETWORK("network:", 30, Duration.ofHours(1)),
+        /** Apart from the others: a forgotten program with an old token must not keep its network from signing in. */
+        TOKENS("tokens:", 30, Duration.ofHours(1));
 
         private final String prefix;
         private final int free;
@@ -52,6 +54,11 @@ class AttemptLimits {
     Duration begin(String account, String address) {
         Duration network = begin(Kind.NETWORK, Networks.of(address));
         return network.isZero() ? begin(Kind.ACCOUNT, Secrets.hash(account)) : network;
+    }
+
+    /** Counts a token that was refused; how long to wait before the next. */
+    Duration refusedToken(String address) {
+        return begin(Kind.TOKENS, Networks.of(address));
     }
 
     /** Takes back what {@link #begin} counted. */

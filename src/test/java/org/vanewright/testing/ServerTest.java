@@ -18,10 +18,11 @@ import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.boot.test.web.server.LocalServerPort;
 import org.springframework.context.ApplicationContext;
 import org.springframework.test.context.ActiveProfiles;
+import org.vanewright.account.AccessTokens;
+import org.vanewright.account.Acting;
 import org.vanewright.account.NewPeople;
 import org.vanewright.account.NewPeople.NewPerson;
 import org.vanewright.account.Role;
-import org.vanewright.account.TestTokens;
 import org.vanewright.record.Records;
 import org.vanewright.record.Revision;
 import tools.jackson.databind.JsonNode;
@@ -103,7 +104,10 @@ public abstract class ServerTest {
 
     /** The value of an {@code Authorization} header with which a program asks in that person's name. */
     protected final String bearer(NewPerson person) {
-        return "Bearer " + context.getBean(TestTokens.class).add(person);
+        AccessTokens tokens = context.getBean(AccessTokens.class);
+        return Acting.as(
+                person,
+                () -> "Bearer " + tokens.create("Test", tokens.scopes(), 30).secret());
     }
 
     /** As {@link #bearer(NewPerson)} for a fresh person of that role. */
