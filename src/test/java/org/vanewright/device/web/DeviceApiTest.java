@@ -2,7 +2,6 @@ package org.vanewright.device.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import Optional;
 import java.net.URI;
 import java.net.http.HttpResponse;
 import java.util.Arrays;
