@@ -60,7 +60,7 @@ class ReviewPagesTest extends ServerTest {
         Document returned = member.page(drafts, 200);
         assertThat(returned.select(".returned").text())
                 .contains("See my remark.", "vane.heightMm", "Why <b>so</b> tall?", maintainer.name());
-        assertThat(member.page("/drafts", 200).select(".drafts > li").first().text()).contains("returned");
+        assertThat(member.page("/drafts", 200).select(".drafts > li:first-child .state").text()).isEqualTo("returned");
         assertThat(location(member.postForm(drafts + "/submit", form))).endsWith("/revisions/2");
         assertThat(location(maintainer.postForm("/review/devices/story-vane/2/publish", Map.of())))
                 .endsWith("/devices/story-vane");

@@ -49,12 +49,14 @@ final class Submissions {
         AsPerson.as(reviewer, () -> devices.reviews().publish(ref));
     }
 
+    @SuppressWarnings("NullAway") // parts of a design may be absent
     private static DeviceDocument named(DeviceDocument d, String name) {
         return new DeviceDocument(
                 name, d.description(), d.vane(), d.pair(), d.base(), d.indexMark(), d.chordToleranceMm(),
                 d.densityKgM3(), true);
     }
 
+    @SuppressWarnings("NullAway") // parts of a design may be absent
     private static DeviceDocument dense(DeviceDocument d, double densityKgM3) {
         return new DeviceDocument(
                 d.name(), d.description(), d.vane(), d.pair(), d.base(), d.indexMark(), d.chordToleranceMm(),
