@@ -103,7 +103,8 @@ class AirframeChecks implements SubmissionChecks<AirframeDocument> {
     private static CheckResult speeds(AirframeDocument.@Nullable Speeds speeds) {
         List<Double> stated = new ArrayList<>();
         if (speeds != null) {
-            for (Double speed : new @Nullable Double[] {speeds.vs0Kt(), speeds.vs1Kt(), speeds.vaKt(), speeds.vneKt()}) {
+            for (Double speed :
+                    new @Nullable Double[] {speeds.vs0Kt(), speeds.vs1Kt(), speeds.vaKt(), speeds.vneKt()}) {
                 if (speed != null) {
                     stated.add(speed);
                 }

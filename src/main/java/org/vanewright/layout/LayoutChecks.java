@@ -50,7 +50,12 @@ class LayoutChecks implements SubmissionChecks<LayoutDocument> {
             return CheckResult.noticed(name, "This wing carries no row, so it has no template.");
         }
         SheetSpec spec = SheetSpec.of(
-                Paper.A4, null, revision.content().name(), List.of(revision.shortHash()), List.of(), revision.createdAt());
+                Paper.A4,
+                null,
+                revision.content().name(),
+                List.of(revision.shortHash()),
+                List.of(),
+                revision.createdAt());
         byte[] pdf = TemplateSheets.pdf(pieces.stream()
                 .map(piece -> new TemplateSheets.Job(piece.drawing(), spec))
                 .toList());
@@ -60,7 +65,8 @@ class LayoutChecks implements SubmissionChecks<LayoutDocument> {
     private static CheckResult references(LayoutPlan plan) {
         List<String> hidden = new ArrayList<>();
         if (!plan.airframe().isPublic()) {
-            hidden.add("the airframe " + plan.airframe().slug() + " revision " + plan.airframe().number());
+            hidden.add("the airframe " + plan.airframe().slug() + " revision "
+                    + plan.airframe().number());
         }
         plan.devices().stream()
                 .filter(d -> !d.isPublic())
@@ -78,8 +84,8 @@ class LayoutChecks implements SubmissionChecks<LayoutDocument> {
         int devices = plan.surfaces().stream()
                 .mapToInt(s -> s.placement().stations().size())
                 .sum();
-        String detail = devices + " devices in all; usual is " + FEWEST + " to " + MOST
-                + " (common practice, no source).";
+        String detail =
+                devices + " devices in all; usual is " + FEWEST + " to " + MOST + " (common practice, no source).";
         return devices >= FEWEST && devices <= MOST
                 ? CheckResult.passed("Number of devices", detail)
                 : CheckResult.noticed("Number of devices", detail);

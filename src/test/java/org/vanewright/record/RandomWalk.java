@@ -142,7 +142,8 @@ final class RandomWalk {
         assertThat(published.values()).allMatch(n -> n == 1);
         for (String id : drafts.keySet()) {
             assertThatExceptionOfType(DraftNotFoundException.class)
-                    .isThrownBy(() -> shop.as(STRANGER, () -> shop.notes.drafts().find(id)));
+                    .isThrownBy(
+                            () -> shop.as(STRANGER, () -> shop.notes.drafts().find(id)));
         }
     }
 

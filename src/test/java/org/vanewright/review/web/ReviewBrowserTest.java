@@ -43,11 +43,15 @@ class ReviewBrowserTest extends BrowserTest {
         screenshot(members, "review-drafts-" + width);
         assertFits(members);
         members.navigate("/drafts/" + draft.id() + "/submit");
-        members.getByLabel("CC BY 4.0", new Page.GetByLabelOptions().setExact(true)).check();
+        members.getByLabel("CC BY 4.0", new Page.GetByLabelOptions().setExact(true))
+                .check();
         members.getByLabel("What is new").fill("Taller than the one it came from.");
         assertFits(members);
         screenshot(members, "review-submit-" + width);
-        members.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Submit").setExact(true)).click();
+        members.getByRole(
+                        AriaRole.BUTTON,
+                        new Page.GetByRoleOptions().setName("Submit").setExact(true))
+                .click();
         assertThat(members.url()).contains("/devices/browser-vane-" + width + "/revisions/1");
 
         Page maintainers = window(width);
@@ -57,16 +61,24 @@ class ReviewBrowserTest extends BrowserTest {
         maintainers.navigate("/review/devices/browser-vane-" + width + "/1");
         inspect(maintainers, "one", width);
         maintainers.getByLabel("About").selectOption("name");
-        maintainers.getByLabel("Remark", new Page.GetByLabelOptions().setExact(true)).fill("A better name, please.");
+        maintainers
+                .getByLabel("Remark", new Page.GetByLabelOptions().setExact(true))
+                .fill("A better name, please.");
         maintainers.getByText("Add the remark").click();
         maintainers.getByLabel("Reasons for returning it").fill("Only the name.");
-        maintainers.getByText("Return it", new Page.GetByTextOptions().setExact(true)).click();
+        maintainers
+                .getByText("Return it", new Page.GetByTextOptions().setExact(true))
+                .click();
         assertThat(maintainers.url()).endsWith("/review");
 
         Page again = window(width);
         signIn(again, member);
-        for (String path : new String[] {"/drafts", "/drafts/" + draft.id(), "/drafts/" + draft.id() + "/submit",
-                "/drafts/" + draft.id() + "/discard"}) {
+        for (String path : new String[] {
+            "/drafts",
+            "/drafts/" + draft.id(),
+            "/drafts/" + draft.id() + "/submit",
+            "/drafts/" + draft.id() + "/discard"
+        }) {
             again.navigate(path);
             inspect(again, path.replaceAll("/|[0-9a-f-]{36}", "") + "-returned", width);
         }
