@@ -14,8 +14,8 @@ import org.springframework.transaction.TransactionDefinition;
 import org.springframework.transaction.event.TransactionalEventListener;
 import org.springframework.transaction.support.TransactionTemplate;
 import org.vanewright.engineering.input.FieldProblem;
-import org.vanewright.record.Power;
 import org.vanewright.record.Actors;
+import org.vanewright.record.Power;
 import org.vanewright.record.RecordContent;
 import org.vanewright.record.RecordService;
 import org.vanewright.record.RecordState;
@@ -81,8 +81,8 @@ public class CheckRunner {
 
     private <T extends RecordContent> List<CheckResult> run(RecordService<T> service, RevisionRef ref) {
         Revision<T> revision = service.exactly(ref);
-        List<CheckResult> found = new ArrayList<>(
-                guarded(RULES, () -> List.of(rules(service.check(revision.content())))));
+        List<CheckResult> found =
+                new ArrayList<>(guarded(RULES, () -> List.of(rules(service.check(revision.content())))));
         for (SubmissionChecks<?> each : checks) {
             if (each.kind().equals(service.kind())) {
                 @SuppressWarnings("unchecked") // the kind names the type
@@ -90,8 +90,7 @@ public class CheckRunner {
                 found.addAll(guarded("Checks of a " + service.kind(), () -> fitting.run(revision)));
             }
         }
-        alone.executeWithoutResult(
-                status -> results.replace(service.kind(), ref, found, clock.instant()));
+        alone.executeWithoutResult(status -> results.replace(service.kind(), ref, found, clock.instant()));
         return List.copyOf(found);
     }
 

@@ -46,8 +46,7 @@ public class Claims {
     public void claim(Records.Entry<?> entry, boolean takeOver) {
         PersonRef person = reviewer();
         if (entry.revision().state() != RecordState.SUBMITTED) {
-            throw new DraftClosedException(
-                    "Revision " + entry.revision().number() + " does not wait for a review.");
+            throw new DraftClosedException("Revision " + entry.revision().number() + " does not wait for a review.");
         }
         String kind = entry.service().kind();
         RevisionRef ref = entry.revision().ref();
@@ -62,8 +61,7 @@ public class Claims {
         if (!takeOver) {
             throw new DraftClosedException(held.person().name() + " is looking at it already.");
         }
-        if (!claims.move(
-                kind, ref, held.person().id(), person, clock.instant().truncatedTo(ChronoUnit.MICROS))) {
+        if (!claims.move(kind, ref, held.person().id(), person, clock.instant().truncatedTo(ChronoUnit.MICROS))) {
             throw changed();
         }
         log(person, "review.taken-over", entry, "from " + held.person().name());

@@ -124,7 +124,8 @@ public class DraftDesk {
 
     private static Set<Licence> allowed(Draft<?> draft, @Nullable Revision<?> parent) {
         Licence given = parent == null ? null : parent.standing().licence();
-        boolean own = parent != null && draft.author().id().equals(parent.standing().contributorId());
+        boolean own =
+                parent != null && draft.author().id().equals(parent.standing().contributorId());
         return given == null || own ? EnumSet.allOf(Licence.class) : given.derivatives();
     }
 
@@ -136,7 +137,8 @@ public class DraftDesk {
                 : service.find(draft.submitted())
                         .map(r -> r.standing().licence())
                         .orElse(null);
-        Licence first = before != null || parent == null ? before : parent.standing().licence();
+        Licence first =
+                before != null || parent == null ? before : parent.standing().licence();
         return first != null && allowed.contains(first) ? first : null;
     }
 

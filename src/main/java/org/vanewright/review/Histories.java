@@ -57,10 +57,8 @@ public class Histories {
                 .boxed()
                 .filter(n -> !shown.contains(n))
                 .toList();
-        Revision<T> newest = revisions.stream()
-                .filter(Revision::isPublic)
-                .findFirst()
-                .orElse(revisions.get(0));
+        Revision<T> newest =
+                revisions.stream().filter(Revision::isPublic).findFirst().orElse(revisions.get(0));
         return new History(
                 service.plural(),
                 views.label(service.kind()),

@@ -16,7 +16,8 @@ final class PlainFields {
 
     private static void add(Form form, String path, JsonNode node) {
         if (node.isObject()) {
-            node.properties().forEach(p -> add(form, path.isEmpty() ? p.getKey() : path + "." + p.getKey(), p.getValue()));
+            node.properties()
+                    .forEach(p -> add(form, path.isEmpty() ? p.getKey() : path + "." + p.getKey(), p.getValue()));
         } else if (node.isArray()) {
             for (int i = 0; i < node.size(); i++) {
                 add(form, path + "[" + i + "]", node.get(i));

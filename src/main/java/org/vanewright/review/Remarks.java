@@ -99,7 +99,7 @@ public class Remarks {
     private <T extends RecordContent> boolean mayRead(Records.Entry<T> entry) {
         Actor actor = actors.current();
         return actor.may(Power.REVIEW)
-                || actor.may(Power.READ_OWN) && entry.service().isOwn(entry.revision());
+                || (actor.may(Power.READ_OWN) && entry.service().isOwn(entry.revision()));
     }
 
     /** A reviewer's remark on one field, or on the whole where {@code field} is blank. */

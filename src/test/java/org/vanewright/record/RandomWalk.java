@@ -3,8 +3,8 @@ package org.vanewright.record;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
-import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -19,9 +19,10 @@ final class RandomWalk {
     private final Workshop shop;
     private final Random random;
     private final List<Actor> people = List.of(Workshop.ANN, Workshop.BEN, Workshop.MIA, Workshop.MAX);
-    private final List<String> drafts = new ArrayList<>();
+    private final Map<String, Actor> drafts = new LinkedHashMap<>();
     private final Set<RevisionRef> revisions = new LinkedHashSet<>();
     private final Map<RevisionRef, Revision<Note>> last = new HashMap<>();
+    private String draft = "none";
     private int succeeded;
 
     RandomWalk(Workshop shop, long seed) {
@@ -31,9 +32,11 @@ final class RandomWalk {
 
     void steps(int count) {
         for (int i = 0; i < count; i++) {
-            Actor actor = pick(people);
+            int action = random.nextInt(12);
+            draft = drafts.isEmpty() ? "none" : pick(List.copyOf(drafts.keySet()));
+            Actor actor = actor(action);
             try {
-                shop.as(actor, this::step);
+                shop.as(actor, () -> step(action));
                 succeeded++;
             } catch (DraftClosedException
                     | DraftNotFoundException
@@ -50,25 +53,37 @@ final class RandomWalk {
         assertThat(last.values()).anyMatch(Revision::isPublic);
     }
 
-    private Object step() {
+    /** Mostly somebody who may, so that enough happens. */
+    private Actor actor(int action) {
+        Actor owner = drafts.get(draft);
+        if (random.nextInt(5) == 0 || action < 3) {
+            return pick(people);
+        }
+        if (action >= 8) {
+            return pick(List.of(Workshop.MIA, Workshop.MAX));
+        }
+        return owner == null ? pick(people) : owner;
+    }
+
+    private Object step(int action) {
         Drafts<Note> work = shop.notes.drafts();
         Reviews<Note> reviews = shop.notes.reviews();
-        return switch (random.nextInt(11)) {
+        return switch (action) {
             case 0 -> started(work.start(note()));
             case 1 -> started(work.startFrom(ref()));
             case 2 -> started(work.startNext(ref()));
-            case 3 -> work.save(draft(), version(), note(), null);
-            case 4, 5 -> submitted(work.submit(draft(), version(), pick(List.of(Licence.values())), null));
-            case 6 -> work.takeBack(draft());
-            case 7 -> work.share(draft(), String.valueOf(pick(people).id()));
+            case 3 -> work.save(draft, version(), note(), null);
+            case 4, 5 -> submitted(work.submit(draft, version(), pick(List.of(Licence.values())), null));
+            case 6 -> work.takeBack(draft);
+            case 7 -> work.share(draft, String.valueOf(pick(people).id()));
             case 8 -> reviews.giveBack(waiting(), "Reason");
-            case 9 -> reviews.publish(waiting());
-            default -> random.nextInt(3) == 0 ? reviews.withdraw(ref(), "Reason") : reviews.publish(waiting());
+            case 9, 10 -> reviews.publish(waiting());
+            default -> reviews.withdraw(ref(), "Reason");
         };
     }
 
     private Draft<Note> started(Draft<Note> draft) {
-        drafts.add(draft.id());
+        drafts.putIfAbsent(draft.id(), Workshop.member(draft.author().id()));
         return draft;
     }
 
@@ -82,12 +97,10 @@ final class RandomWalk {
         return Note.of(pick(List.of("Kite", "Glider", "Moth", "")), random.nextInt(50));
     }
 
-    private String draft() {
-        return drafts.isEmpty() ? "none" : pick(drafts);
-    }
-
     private int version() {
-        return 1 + random.nextInt(2);
+        return random.nextInt(5) == 0
+                ? 1 + random.nextInt(3)
+                : shop.notes.drafts().find(draft).version();
     }
 
     private RevisionRef ref() {
@@ -127,9 +140,10 @@ final class RandomWalk {
             last.put(ref, now);
         }
         assertThat(published.values()).allMatch(n -> n == 1);
-        for (String id : drafts) {
+        for (String id : drafts.keySet()) {
             assertThatExceptionOfType(DraftNotFoundException.class)
-                    .isThrownBy(() -> shop.as(STRANGER, () -> shop.notes.drafts().find(id)));
+                    .isThrownBy(
+                            () -> shop.as(STRANGER, () -> shop.notes.drafts().find(id)));
         }
     }
 

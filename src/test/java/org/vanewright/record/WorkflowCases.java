@@ -122,21 +122,20 @@ abstract class WorkflowCases {
     private void take(String step, Draft<Note> draft) {
         RevisionRef ref = draft.submitted() == null ? new RevisionRef("none", 1) : draft.submitted();
         String id = draft.id();
-        Supplier<Object> work =
-                switch (step) {
-                    case "save" -> () -> drafts().save(id, draft.version(), Note.of("Changed", 2), null);
-                    case "submit" -> () -> drafts().submit(id, draft.version(), Licence.CC0_1_0, null);
-                    case "take-back" -> () -> drafts().takeBack(id);
-                    case "discard" ->
-                        () -> {
-                            drafts().discard(id);
-                            return id;
-                        };
-                    case "share" -> () -> drafts().share(id, "ben");
-                    case "publish" -> () -> reviews().publish(ref);
-                    case "return" -> () -> reviews().giveBack(ref, "Wrong");
-                    default -> () -> reviews().withdraw(ref, "Wrong");
+        Supplier<Object> work = switch (step) {
+            case "save" -> () -> drafts().save(id, draft.version(), Note.of("Changed", 2), null);
+            case "submit" -> () -> drafts().submit(id, draft.version(), Licence.CC0_1_0, null);
+            case "take-back" -> () -> drafts().takeBack(id);
+            case "discard" ->
+                () -> {
+                    drafts().discard(id);
+                    return id;
                 };
+            case "share" -> () -> drafts().share(id, "ben");
+            case "publish" -> () -> reviews().publish(ref);
+            case "return" -> () -> reviews().giveBack(ref, "Wrong");
+            default -> () -> reviews().withdraw(ref, "Wrong");
+        };
         boolean review = List.of("publish", "return", "withdraw").contains(step);
         shop().as(review ? MIA : ANN, work);
     }
@@ -238,8 +237,10 @@ abstract class WorkflowCases {
     @RepeatedTest(4)
     void ofTwoChangesOfOneRevisionOneIsPublished() throws Exception {
         Revision<Note> base = shop().published(ANN, "Kite");
-        RevisionRef anns = shop().submitted(ANN, shop().as(ANN, () -> drafts().startNext(base.ref()))).ref();
-        RevisionRef bens = shop().submitted(BEN, shop().as(BEN, () -> drafts().startNext(base.ref()))).ref();
+        RevisionRef anns = shop().submitted(ANN, shop().as(ANN, () -> drafts().startNext(base.ref())))
+                .ref();
+        RevisionRef bens = shop().submitted(BEN, shop().as(BEN, () -> drafts().startNext(base.ref())))
+                .ref();
         List<Object> outcomes = atOnce(
                 () -> shop().as(MIA, () -> reviews().publish(anns)),
                 () -> shop().as(MAX, () -> reviews().publish(bens)));
@@ -256,7 +257,8 @@ abstract class WorkflowCases {
     void aChangeThatWasOvertakenTakesTheOtherInBeforeItIsSubmittedAgain() {
         Revision<Note> base = shop().published(ANN, "Kite");
         Draft<Note> late = shop().as(BEN, () -> drafts().startNext(base.ref()));
-        RevisionRef sooner = shop().submitted(ANN, shop().as(ANN, () -> drafts().startNext(base.ref()))).ref();
+        RevisionRef sooner = shop().submitted(ANN, shop().as(ANN, () -> drafts().startNext(base.ref())))
+                .ref();
         shop().as(MIA, () -> reviews().publish(sooner));
         assertThatExceptionOfType(RevisionConflictException.class).isThrownBy(() -> shop().submitted(BEN, late));
         shop().as(BEN, () -> drafts().save(late.id(), 1, Note.of("Kite", 9), sooner.revision()));
@@ -292,8 +294,7 @@ abstract class WorkflowCases {
                 () -> reviews().withdraw(ref, "No"));
         for (Supplier<Object> step : steps) {
             assertThatExceptionOfType(NotAllowedException.class).isThrownBy(() -> shop().as(BEN, step));
-            assertThatExceptionOfType(SignInNeededException.class)
-                    .isThrownBy(() -> shop().as(Actor.visitor(), step));
+            assertThatExceptionOfType(SignInNeededException.class).isThrownBy(() -> shop().as(Actor.visitor(), step));
         }
         Actor reader = new Actor("ann", "ann", Set.of(Power.READ_OWN));
         assertThatExceptionOfType(NotAllowedException.class)
@@ -304,7 +305,8 @@ abstract class WorkflowCases {
     @EnumSource(Licence.class)
     void whatIsMadeFromAnothersWorkKeepsToItsLicence(Licence given) {
         Draft<Note> first = shop().started(ANN, "Kite");
-        RevisionRef ref = shop().as(ANN, () -> drafts().submit(first.id(), 1, given, null)).ref();
+        RevisionRef ref = shop().as(ANN, () -> drafts().submit(first.id(), 1, given, null))
+                .ref();
         shop().as(MIA, () -> reviews().publish(ref));
         for (Licence chosen : Licence.values()) {
             Draft<Note> others = shop().as(BEN, () -> drafts().startFrom(ref));
@@ -320,7 +322,9 @@ abstract class WorkflowCases {
                                 e -> assertThat(e.problems().get(0).field()).isEqualTo("licence"));
             }
             Draft<Note> own = shop().as(ANN, () -> drafts().startFrom(ref));
-            assertThat(shop().as(ANN, () -> drafts().submit(own.id(), 1, chosen, null)).standing().licence())
+            assertThat(shop().as(ANN, () -> drafts().submit(own.id(), 1, chosen, null))
+                            .standing()
+                            .licence())
                     .isEqualTo(chosen);
         }
     }
@@ -338,7 +342,8 @@ abstract class WorkflowCases {
 
     @Test
     void whatNamesSomethingSecretIsNotPublished() {
-        RevisionRef ref = shop().submitted(ANN, shop().started(ANN, "Secret kite")).ref();
+        RevisionRef ref =
+                shop().submitted(ANN, shop().started(ANN, "Secret kite")).ref();
         assertThatExceptionOfType(InvalidInputException.class)
                 .isThrownBy(() -> shop().as(MIA, () -> reviews().publish(ref)));
         assertThat(shop().as(MIA, () -> shop().notes.exactly(ref)).state()).isEqualTo(RecordState.SUBMITTED);
@@ -409,7 +414,8 @@ abstract class WorkflowCases {
     }
 
     private static <T> T only(List<Object> outcomes, Class<T> type) {
-        List<T> found = outcomes.stream().filter(type::isInstance).map(type::cast).toList();
+        List<T> found =
+                outcomes.stream().filter(type::isInstance).map(type::cast).toList();
         assertThat(found).as("outcomes " + outcomes).hasSize(1);
         return found.get(0);
     }

@@ -167,6 +167,7 @@ class ReviewApi {
     }
 
     private Standing standing(String plural, RevisionRef ref) {
-        return new Standing(ref.slug(), ref.revision(), desk.entry(plural, ref).revision().state());
+        return new Standing(
+                ref.slug(), ref.revision(), desk.entry(plural, ref).revision().state());
     }
 }

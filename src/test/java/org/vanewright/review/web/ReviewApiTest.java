@@ -11,8 +11,9 @@ class ReviewApiTest extends ServerTest {
     @ParameterizedTest
     @ValueSource(strings = {"claim", "release", "return", "publish", "withdraw", "remarks"})
     void aVisitorTakesNoStep(String step) {
-        var response =
-                postJson("/api/v1/review/devices/rectangular-vane-8-by-20/1/" + step, "{\"reason\":\"no\",\"text\":\"no\"}"
+        var response = postJson(
+                "/api/v1/review/devices/rectangular-vane-8-by-20/1/" + step,
+                "{\"reason\":\"no\",\"text\":\"no\"}"
                         .replace(step.equals("remarks") ? "\"reason\":\"no\"," : ",\"text\":\"no\"", ""));
         if (step.equals("claim")) {
             response = postJson("/api/v1/review/devices/rectangular-vane-8-by-20/1/claim", "{}");

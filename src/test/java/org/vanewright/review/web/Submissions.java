@@ -41,23 +41,38 @@ final class Submissions {
     Revision<DeviceDocument> submit(String author, Draft<DeviceDocument> draft) {
         return AsPerson.as(
                 author,
-                () -> devices.drafts()
-                        .submit(draft.id(), draft.version(), Licence.CC_BY_4_0, "Lighter than before"));
+                () -> devices.drafts().submit(draft.id(), draft.version(), Licence.CC_BY_4_0, "Lighter than before"));
     }
 
     void publish(String reviewer, RevisionRef ref) {
         AsPerson.as(reviewer, () -> devices.reviews().publish(ref));
     }
 
+    @SuppressWarnings("NullAway") // parts of a design may be absent
     private static DeviceDocument named(DeviceDocument d, String name) {
         return new DeviceDocument(
-                name, d.description(), d.vane(), d.pair(), d.base(), d.indexMark(), d.chordToleranceMm(),
-                d.densityKgM3(), true);
+                name,
+                d.description(),
+                d.vane(),
+                d.pair(),
+                d.base(),
+                d.indexMark(),
+                d.chordToleranceMm(),
+                d.densityKgM3(),
+                true);
     }
 
+    @SuppressWarnings("NullAway") // parts of a design may be absent
     private static DeviceDocument dense(DeviceDocument d, double densityKgM3) {
         return new DeviceDocument(
-                d.name(), d.description(), d.vane(), d.pair(), d.base(), d.indexMark(), d.chordToleranceMm(),
-                densityKgM3, true);
+                d.name(),
+                d.description(),
+                d.vane(),
+                d.pair(),
+                d.base(),
+                d.indexMark(),
+                d.chordToleranceMm(),
+                densityKgM3,
+                true);
     }
 }
