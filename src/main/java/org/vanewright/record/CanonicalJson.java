@@ -6,11 +6,15 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
 import java.util.HexFormat;
+import java.util.List;
+import java.util.Map;
 import org.erdtman.jcs.JsonCanonicalizer;
 import org.springframework.stereotype.Component;
 import tools.jackson.core.json.JsonWriteFeature;
 import tools.jackson.databind.DeserializationFeature;
+import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 /**
@@ -40,6 +44,25 @@ public class CanonicalJson {
      */
     public String write(Object document) {
         return canonicalize(mapper.writeValueAsString(document));
+    }
+
+    /** Paths of the numbers that JSON has no form for, such as {@code rows[0].pitchMm}. */
+    public List<String> unwritable(Object document) {
+        List<String> found = new ArrayList<>();
+        collectUnwritable("", mapper.valueToTree(document), found);
+        return found;
+    }
+
+    private static void collectUnwritable(String path, JsonNode node, List<String> found) {
+        if (node.isFloatingPointNumber() && !Double.isFinite(node.doubleValue())) {
+            found.add(path);
+        }
+        for (int i = 0; node.isArray() && i < node.size(); i++) {
+            collectUnwritable(path + "[" + i + "]", node.get(i), found);
+        }
+        for (Map.Entry<String, JsonNode> part : node.properties()) {
+            collectUnwritable(path.isEmpty() ? part.getKey() : path + "." + part.getKey(), part.getValue(), found);
+        }
     }
 
     /** Any JSON object or array in canonical form. */

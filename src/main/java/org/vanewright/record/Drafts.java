@@ -341,6 +341,9 @@ public final class Drafts<T extends RecordContent> {
     }
 
     private String text(T content) {
+        Checks checks = new Checks();
+        desk.json().unwritable(content).forEach(path -> checks.add(new FieldProblem(path, "not finite", "a number")));
+        checks.throwIfAny();
         String text = desk.json().write(content);
         if (text.length() > LARGEST_CONTENT) {
             throw new InvalidInputException(new FieldProblem(

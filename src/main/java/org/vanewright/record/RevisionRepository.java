@@ -59,7 +59,7 @@ public abstract class RevisionRepository<T extends RecordContent> {
     }
 
     /** The document it keeps. */
-    Class<T> type() {
+    public Class<T> type() {
         return type;
     }
 

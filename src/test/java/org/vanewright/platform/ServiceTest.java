@@ -90,7 +90,7 @@ class ServiceTest {
         assertThat(problem.get("title").asString()).isNotBlank();
         assertThat(response.body()).doesNotContain("secret", "trace");
         if (status == 409) {
-            assertThat(problem.at("/current/number").asInt()).isEqualTo(2);
+            assertThat(problem.at("/current/revision").asInt()).isEqualTo(2);
             assertThat(problem.at("/current/content/name").asString()).isEqualTo("Kite");
         }
         assertThat(problem.has("reference")).isEqualTo(status == 500);
