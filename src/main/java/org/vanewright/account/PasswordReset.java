@@ -95,8 +95,7 @@ public class PasswordReset {
     public String issueResetLink(String personId) {
         Actor steward = actors.current();
         String id = steward.require(Power.RUN);
-        Person person =
-                people.find(personId).orElseThrow(() -> new RecordNotFoundException("person", personId, null));
+        Person person = people.find(personId).orElseThrow(() -> new RecordNotFoundException("person", personId, null));
         if (!person.active()) {
             throw new NotAllowedException("This account is not open, so a new password would be of no use.");
         }
@@ -151,8 +150,6 @@ public class PasswordReset {
 
     private Optional<Person> holder(OneTimeLink link) {
         String personId = link.personId();
-        return personId == null
-                ? Optional.empty()
-                : people.find(personId).filter(Person::active);
+        return personId == null ? Optional.empty() : people.find(personId).filter(Person::active);
     }
 }

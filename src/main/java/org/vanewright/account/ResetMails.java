@@ -33,8 +33,8 @@ class ResetMails {
     private final ResetLinks links;
     private final InstanceSettings instance;
     private final String from;
-    private final ThreadPoolExecutor postman = new ThreadPoolExecutor(
-            1, 1, 1, TimeUnit.MINUTES, new ArrayBlockingQueue<>(MOST_WAITING), work -> {
+    private final ThreadPoolExecutor postman =
+            new ThreadPoolExecutor(1, 1, 1, TimeUnit.MINUTES, new ArrayBlockingQueue<>(MOST_WAITING), work -> {
                 Thread thread = new Thread(work, "reset-mails");
                 thread.setDaemon(true);
                 return thread;

@@ -37,7 +37,8 @@ class AccessTokenRepositoryTest {
             AccessToken token = token(owner, "workshop");
             tokens.add(token, "hash");
             assertThat(tokens.findUsable("hash", NOW)).contains(token);
-            assertThat(tokens.findUsable("hash", token.expiresAt().minusNanos(1000))).isPresent();
+            assertThat(tokens.findUsable("hash", token.expiresAt().minusNanos(1000)))
+                    .isPresent();
             assertThat(tokens.findUsable("hash", token.expiresAt())).isEmpty();
             assertThat(tokens.findUsable("other", NOW)).isEmpty();
             people.place(owner.id(), Role.MAINTAINER, PersonState.CLOSED);
@@ -58,9 +59,13 @@ class AccessTokenRepositoryTest {
             Duration minute = Duration.ofMinutes(1);
             tokens.used(token.id(), NOW, NOW.minus(minute));
             tokens.used(token.id(), NOW.plusSeconds(59), NOW.plusSeconds(59).minus(minute));
-            assertThat(tokens.all(owner.id())).extracting(AccessToken::lastUsedAt).containsExactly(NOW);
+            assertThat(tokens.all(owner.id()))
+                    .extracting(AccessToken::lastUsedAt)
+                    .containsExactly(NOW);
             tokens.used(token.id(), NOW.plusSeconds(60), NOW.plusSeconds(60).minus(minute));
-            assertThat(tokens.all(owner.id())).extracting(AccessToken::lastUsedAt).containsExactly(NOW.plusSeconds(60));
+            assertThat(tokens.all(owner.id()))
+                    .extracting(AccessToken::lastUsedAt)
+                    .containsExactly(NOW.plusSeconds(60));
         }
     }
 

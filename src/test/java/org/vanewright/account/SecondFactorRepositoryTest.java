@@ -33,7 +33,8 @@ class SecondFactorRepositoryTest {
             assertThat(factors.useStep(id, 10)).isFalse();
             assertThat(factors.switchOn(id, "first", 10, NOW, List.of("a"))).isFalse();
             assertThat(factors.recoveryCodes(id)).isZero();
-            assertThat(factors.switchOn(id, "second", 10, NOW, List.of("a", "b"))).isTrue();
+            assertThat(factors.switchOn(id, "second", 10, NOW, List.of("a", "b")))
+                    .isTrue();
             assertThat(factors.switchOn(id, "second", 11, NOW, List.of("c"))).isFalse();
             factors.prepare(id, "third");
             assertThat(factors.find(id)).contains(new Stored("second", true));

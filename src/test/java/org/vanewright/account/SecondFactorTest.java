@@ -37,7 +37,7 @@ class SecondFactorTest extends ServerTest {
         HttpResponse<String> response = caller.postForm(
                 "/sign-in", Map.of("email", person.email(), "password", person.password(), "back", "/devices"));
         assertThat(response.statusCode()).isEqualTo(303);
-        assertThat(response.headers().firstValue("location")).contains("/sign-in/code?back=/devices");
+        assertThat(response.headers().firstValue("location")).contains("/sign-in/code?back=%2Fdevices");
         assertThat(caller.get("/account").headers().firstValue("location").orElseThrow())
                 .contains("/sign-in");
         return caller;
@@ -55,8 +55,8 @@ class SecondFactorTest extends ServerTest {
         Document page = member.page(PATH, 200);
         assertThat(page.select("svg.qr path").attr("d")).hasSizeGreaterThan(1000);
         assertThat(page.select("#secret").attr("value")).isEqualTo(app.text()).hasSize(32);
-        HttpResponse<String> wrong =
-                member.postForm(PATH + "/on", Map.of("password", NewPeople.PASSWORD, "code", "nonsense"), FROM, "198.51.100.50");
+        HttpResponse<String> wrong = member.postForm(
+                PATH + "/on", Map.of("password", NewPeople.PASSWORD, "code", "nonsense"), FROM, "198.51.100.50");
         assertThat(parsed(wrong, 422).select("#code-error").text()).contains("six digits");
         wrong = member.postForm(PATH + "/on", Map.of("password", "wrong", "code", app.code()), FROM, "198.51.100.50");
         assertThat(parsed(wrong, 422).select("#password-error").text()).contains("your password");
@@ -126,7 +126,7 @@ class SecondFactorTest extends ServerTest {
         PersonRepository people = context().getBean(PersonRepository.class);
         people.changePassword(member.id(), people.passwordHash(member.id()).orElseThrow());
         HttpResponse<String> response = give(caller, app.nextCode(), "198.51.100.22");
-        assertThat(response.headers().firstValue("location")).contains("/sign-in?back=/devices");
+        assertThat(response.headers().firstValue("location")).contains("/sign-in?back=%2Fdevices");
         assertThat(caller.get("/account").statusCode()).isEqualTo(303);
     }
 
@@ -134,9 +134,11 @@ class SecondFactorTest extends ServerTest {
     void itIsSwitchedOffByPasswordAndCode() {
         SignedIn member = signIn(Role.MEMBER);
         List<String> codes = switchOn(member, prepare(member));
-        HttpResponse<String> wrong = member.postForm(PATH + "/off", Map.of("password", "wrong", "code", codes.get(0)), FROM, "198.51.100.51");
+        HttpResponse<String> wrong = member.postForm(
+                PATH + "/off", Map.of("password", "wrong", "code", codes.get(0)), FROM, "198.51.100.51");
         assertThat(parsed(wrong, 422).select("#password-error").text()).contains("your password");
-        wrong = member.postForm(PATH + "/off", Map.of("password", NewPeople.PASSWORD, "code", "000000x"), FROM, "198.51.100.51");
+        wrong = member.postForm(
+                PATH + "/off", Map.of("password", NewPeople.PASSWORD, "code", "000000x"), FROM, "198.51.100.51");
         assertThat(parsed(wrong, 422).select("#code-error").text()).contains("recovery code");
         assertThat(member.postForm(PATH + "/off", Map.of("password", NewPeople.PASSWORD, "code", codes.get(0)))
                         .statusCode())

@@ -27,7 +27,9 @@ class StoredSecretsTest {
     void withAKeyItCanBeReadByItAndForItsOwnerOnly() {
         StoredSecrets sealing = new StoredSecrets(KEY);
         String stored = sealing.write(SECRET, "kim");
-        assertThat(stored).hasSizeLessThanOrEqualTo(200).doesNotContain(HexFormat.of().formatHex(SECRET));
+        assertThat(stored)
+                .hasSizeLessThanOrEqualTo(200)
+                .doesNotContain(HexFormat.of().formatHex(SECRET));
         assertThat(sealing.write(SECRET, "kim")).isNotEqualTo(stored);
         assertThat(sealing.read(stored, "kim")).isEqualTo(SECRET);
         assertThatIllegalStateException().isThrownBy(() -> sealing.read(stored, "lou"));

@@ -52,7 +52,9 @@ class TokensTest extends ServerTest {
         Document page = member.page("/account/tokens", 200);
         assertThat(page.html()).doesNotContain(secret);
         assertThat(page.select(".entries h3").eachText()).containsExactly("workshop computer");
-        assertThat(page.select(".entries dd").eachText()).startsWith("Read, Submit").contains("never");
+        assertThat(page.select(".entries dd").eachText())
+                .startsWith("Read, Submit")
+                .contains("never");
         assertThat(call(secret, "198.51.100.1").statusCode()).isEqualTo(200);
         assertThat(member.page("/account/tokens", 200).select(".entries dd").eachText())
                 .doesNotContain("never");
@@ -63,9 +65,8 @@ class TokensTest extends ServerTest {
     void aRevokedTokenIsRefusedInTheSameWordsAsAnUnknownOne() {
         SignedIn member = signIn(Role.MEMBER);
         String secret = create(member, "old laptop", "read");
-        String revoke = member.page("/account/tokens", 200)
-                .select(".entries form")
-                .attr("action");
+        String revoke =
+                member.page("/account/tokens", 200).select(".entries form").attr("action");
         assertThat(signIn(Role.MEMBER).postForm(revoke, Map.of()).statusCode()).isEqualTo(404);
         assertThat(call(secret, "198.51.100.2").statusCode()).isEqualTo(200);
         assertThat(member.postForm(revoke, Map.of()).statusCode()).isEqualTo(303);
@@ -116,8 +117,7 @@ class TokensTest extends ServerTest {
     void aTokenCarriesNoMoreThanItsScopesAndItsOwnersRole() {
         SignedIn steward = signIn(Role.STEWARD);
         assertThat(powers(create(steward, "reads", "read"))).containsExactly(Power.READ_OWN);
-        assertThat(powers(create(steward, "writes", "submit")))
-                .containsExactlyInAnyOrder(Power.READ_OWN, Power.SUBMIT);
+        assertThat(powers(create(steward, "writes", "submit"))).containsExactlyInAnyOrder(Power.READ_OWN, Power.SUBMIT);
         String all = create(steward, "all", "read", "submit", "review");
         assertThat(powers(all)).containsExactlyInAnyOrder(Power.READ_OWN, Power.SUBMIT, Power.REVIEW);
         context().getBean(PersonRepository.class).place(steward.id(), Role.MEMBER, PersonState.ACTIVE);

@@ -79,7 +79,9 @@ class ResetPages {
         if (holder.isEmpty()) {
             return gone(response, model);
         }
-        model.addAttribute("estimate", strength.of(password, holder.get().email(), holder.get().name()));
+        model.addAttribute(
+                "estimate",
+                strength.of(password, holder.get().email(), holder.get().name()));
         if (!FormAction.saves(action)) {
             return choose(secret, empty(), response, model);
         }
