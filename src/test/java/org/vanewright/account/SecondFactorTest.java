@@ -54,7 +54,7 @@ class SecondFactorTest extends ServerTest {
         Authenticator app = prepare(member);
         Document page = member.page(PATH, 200);
         assertThat(page.select("svg.qr path").attr("d")).hasSizeGreaterThan(1000);
-        assertThat(page.select("#secret").attr("value")).isEqualTo(app.text()).hasSize(32);
+        assertThat(page.select("#secret").val()).isEqualTo(app.text()).hasSize(32);
         HttpResponse<String> wrong = member.postForm(
                 PATH + "/on", Map.of("password", NewPeople.PASSWORD, "code", "nonsense"), FROM, "198.51.100.50");
         assertThat(parsed(wrong, 422).select("#code-error").text()).contains("six digits");

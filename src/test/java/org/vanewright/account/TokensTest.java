@@ -37,7 +37,7 @@ class TokensTest extends ServerTest {
         HttpResponse<String> response = person.postForm("/account/tokens", form(name, scopes));
         assertThat(response.statusCode()).isEqualTo(200);
         assertThat(response.headers().firstValue("cache-control")).contains("no-store");
-        return Jsoup.parse(response.body()).select("#secret").attr("value");
+        return Jsoup.parse(response.body()).select("#secret").val();
     }
 
     private HttpResponse<String> call(String token, String address) {
