@@ -15,6 +15,7 @@ import org.vanewright.engineering.input.InvalidInputException;
  */
 public abstract class RecordService<T extends RecordContent> {
     private static final int MOST_CHILDREN = 200;
+    private static final int MOST_CONTRIBUTED = 1000;
 
     private final String kind;
     private final String plural;
@@ -52,6 +53,11 @@ public abstract class RecordService<T extends RecordContent> {
     /** As in addresses, such as {@code "airframes"}. */
     public String plural() {
         return plural;
+    }
+
+    /** The document that a revision holds. */
+    public Class<T> contentType() {
+        return records.type();
     }
 
     /** Work that is not public yet. */
@@ -113,6 +119,13 @@ public abstract class RecordService<T extends RecordContent> {
                                 || participants(revision).stream().anyMatch(actor::is));
     }
 
+    /** Whether the one who asks is its author or one of its co-authors. */
+    public boolean isOwn(Revision<T> revision) {
+        Actor actor = desk.actor();
+        return actor.is(revision.standing().contributorId())
+                || participants(revision).stream().anyMatch(actor::is);
+    }
+
     /** Ids of the author and co-authors of the draft a revision was submitted from; empty for what has none. */
     Set<String> participants(Revision<T> revision) {
         String draftId = revision.standing().draftId();
@@ -139,6 +152,11 @@ public abstract class RecordService<T extends RecordContent> {
         return records.children(parent, MOST_CHILDREN);
     }
 
+    /** What people with accounts have made public, newest first. */
+    public List<Revision<T>> contributed() {
+        return records.contributed(MOST_CONTRIBUTED);
+    }
+
     /** The published revision of each record, newest first. */
     public RecordPage<Revision<T>> list(@Nullable String cursor, int limit) {
         return records.list(cursor, limit);
@@ -147,18 +165,6 @@ public abstract class RecordService<T extends RecordContent> {
     /** Whether the stored document still has the hash it was frozen with. */
     public boolean verify(Revision<T> revision) {
         return records.verify(revision);
-    }
-
-    /** Publishes a new record at once where editing is open to everybody. */
-    public Revision<T> create(T content, String contributor, @Nullable RevisionRef derivedFrom) {
-        desk.requireOpen();
-        return createShipped(content, contributor, derivedFrom);
-    }
-
-    /** Publishes the next revision at once where editing is open to everybody. */
-    public Revision<T> revise(RevisionRef base, T content, String contributor) {
-        desk.requireOpen();
-        return reviseShipped(base, content, contributor);
     }
 
     /** Publishes a new record at once, without asking who: only for data that comes with the service. */

@@ -58,6 +58,11 @@ public abstract class RevisionRepository<T extends RecordContent> {
         return kind;
     }
 
+    /** The document it keeps. */
+    Class<T> type() {
+        return type;
+    }
+
     /** The published revision, if there is one. */
     public Optional<Revision<T>> latest(String slug) {
         return jdbc.sql(select(
@@ -248,6 +253,16 @@ public abstract class RevisionRepository<T extends RecordContent> {
                         + " order by created_at, slug, revision fetch first :most rows only"))
                 .param("slug", parent.slug())
                 .param("revision", parent.revision())
+                .param("most", most)
+                .query(this::revision)
+                .list();
+    }
+
+    /** Public revisions that people with accounts have submitted, newest first. */
+    public List<Revision<T>> contributed(int most) {
+        return jdbc.sql(select("where contributor_id is not null"
+                        + " and state in ('PUBLISHED', 'SUPERSEDED', 'WITHDRAWN')"
+                        + " order by published_at desc, slug, revision desc fetch first :most rows only"))
                 .param("most", most)
                 .query(this::revision)
                 .list();

@@ -3,17 +3,23 @@ package org.vanewright.account;
 import java.time.Instant;
 import java.util.function.Supplier;
 import org.springframework.security.core.context.SecurityContextHolder;
+import org.springframework.security.core.context.SecurityContextImpl;
+import org.vanewright.account.NewPeople.NewPerson;
 
-/** Calls services as a person would who has signed in. */
-final class Acting {
+/** Calls a service in the name of somebody, where a test needs what a person would do elsewhere. */
+public final class Acting {
     private Acting() {}
 
-    static <T> T as(String personId, Supplier<T> work) {
+    public static <R> R as(NewPerson person, Supplier<R> work) {
+        return as(person.id(), work);
+    }
+
+    static <R> R as(String personId, Supplier<R> work) {
         return with(PersonAuthentication.bySignIn(personId, Instant.now()), work);
     }
 
-    static <T> T with(PersonAuthentication authentication, Supplier<T> work) {
-        SecurityContextHolder.getContext().setAuthentication(authentication);
+    static <R> R with(PersonAuthentication authentication, Supplier<R> work) {
+        SecurityContextHolder.setContext(new SecurityContextImpl(authentication));
         try {
             return work.get();
         } finally {
