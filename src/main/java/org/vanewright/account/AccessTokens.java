@@ -38,8 +38,7 @@ public class AccessTokens implements TokenSignIn {
     private final Clock clock;
     private final Secrets secrets = new Secrets();
 
-    AccessTokens(
-            AccessTokenRepository tokens, PersonRepository people, Actors actors, AuditLog audit, Clock clock) {
+    AccessTokens(AccessTokenRepository tokens, PersonRepository people, Actors actors, AuditLog audit, Clock clock) {
         this.tokens = tokens;
         this.people = people;
         this.actors = actors;
@@ -120,9 +119,14 @@ public class AccessTokens implements TokenSignIn {
             @Nullable Integer days) {
         Checks checks = new Checks();
         boolean named = checks.text("name", name, LONGEST_NAME);
-        if (named && checks.require(
-                others.size() < MOST, "name", name, "for one of at most " + MOST + " tokens; revoke one first")) {
-            boolean free = others.stream().noneMatch(t -> t.name().equals(String.valueOf(name).strip()));
+        if (named
+                && checks.require(
+                        others.size() < MOST,
+                        "name",
+                        name,
+                        "for one of at most " + MOST + " tokens; revoke one first")) {
+            boolean free = others.stream()
+                    .noneMatch(t -> t.name().equals(String.valueOf(name).strip()));
             checks.require(free, "name", name, "a name that none of your other tokens has");
         }
         boolean allowed = !scopes.isEmpty() && TokenScope.of(me.role()).containsAll(scopes);

@@ -145,8 +145,7 @@ public class SecondFactor {
     public void reset(String personId) {
         Actor steward = actors.current();
         String id = steward.require(Power.RUN);
-        Person person =
-                people.find(personId).orElseThrow(() -> new RecordNotFoundException("person", personId, null));
+        Person person = people.find(personId).orElseThrow(() -> new RecordNotFoundException("person", personId, null));
         boolean was = factors.remove(personId);
         audit.add(id, steward.name(), "second-factor.reset", person.email(), was ? "" : "was off");
     }

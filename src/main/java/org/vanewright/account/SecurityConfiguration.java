@@ -34,11 +34,7 @@ class SecurityConfiguration {
     @Bean
     @Order(1)
     SecurityFilterChain programs(
-            HttpSecurity http,
-            Optional<TokenSignIn> tokens,
-            AttemptLimits limits,
-            Refusals refusals,
-            Clock clock) {
+            HttpSecurity http, Optional<TokenSignIn> tokens, AttemptLimits limits, Refusals refusals, Clock clock) {
         return bare(http.securityMatcher("/api/**"))
                 .csrf(AbstractHttpConfigurer::disable)
                 .sessionManagement(sessions -> sessions.sessionCreationPolicy(SessionCreationPolicy.STATELESS))

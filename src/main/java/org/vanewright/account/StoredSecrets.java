@@ -55,8 +55,10 @@ class StoredSecrets {
         byte[] nonce = new byte[NONCE_BYTES];
         random.nextBytes(nonce);
         byte[] sealed = transform(Cipher.ENCRYPT_MODE, key.get(), nonce, secret, owner);
-        byte[] whole =
-                ByteBuffer.allocate(NONCE_BYTES + sealed.length).put(nonce).put(sealed).array();
+        byte[] whole = ByteBuffer.allocate(NONCE_BYTES + sealed.length)
+                .put(nonce)
+                .put(sealed)
+                .array();
         return SEALED + Base64.getEncoder().encodeToString(whole);
     }
 

@@ -11,8 +11,15 @@ public final class Acting {
     private Acting() {}
 
     public static <R> R as(NewPerson person, Supplier<R> work) {
-        SecurityContextHolder.setContext(
-                new SecurityContextImpl(PersonAuthentication.bySignIn(person.id(), Instant.now())));
+        return as(person.id(), work);
+    }
+
+    static <R> R as(String personId, Supplier<R> work) {
+        return with(PersonAuthentication.bySignIn(personId, Instant.now()), work);
+    }
+
+    static <R> R with(PersonAuthentication authentication, Supplier<R> work) {
+        SecurityContextHolder.setContext(new SecurityContextImpl(authentication));
         try {
             return work.get();
         } finally {
