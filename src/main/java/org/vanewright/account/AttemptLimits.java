@@ -4,6 +4,7 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
+import org.springframework.scheduling.annotation.Scheduled;
 import org.springframework.stereotype.Component;
 import org.vanewright.account.AttemptRepository.Count;
 import org.vanewright.platform.Networks;
@@ -50,8 +51,13 @@ class AttemptLimits {
      * @return how long to wait instead; zero to go on
      */
     Duration begin(String account, String address) {
-        Duration network = begin(Kind.NETWORK, Networks.of(address));
+        Duration network = beginInNetwork(address);
         return network.isZero() ? begin(Kind.ACCOUNT, Secrets.hash(account)) : network;
+    }
+
+    /** As {@link #begin}, where there is no account to guess at. */
+    Duration beginInNetwork(String address) {
+        return begin(Kind.NETWORK, Networks.of(address));
     }
 
     /** Takes back what {@link #begin} counted. */
@@ -63,6 +69,7 @@ class AttemptLimits {
     }
 
     /** Forgets what no longer counts. */
+    @Scheduled(cron = "0 7 * * * *")
     void tidy() {
         attempts.forgetBefore(clock.instant(), Kind.ACCOUNT.rest);
     }

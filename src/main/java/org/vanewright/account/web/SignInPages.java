@@ -13,6 +13,7 @@ import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
+import org.vanewright.account.Joining;
 import org.vanewright.account.OwnAccount;
 import org.vanewright.account.Sessions;
 import org.vanewright.account.SigningIn;
@@ -33,12 +34,14 @@ class SignInPages {
     private final SigningIn signingIn;
     private final Sessions sessions;
     private final OwnAccount account;
+    private final Joining joining;
     private final Actors actors;
 
-    SignInPages(SigningIn signingIn, Sessions sessions, OwnAccount account, Actors actors) {
+    SignInPages(SigningIn signingIn, Sessions sessions, OwnAccount account, Joining joining, Actors actors) {
         this.signingIn = signingIn;
         this.sessions = sessions;
         this.account = account;
+        this.joining = joining;
         this.actors = actors;
     }
 
@@ -83,7 +86,8 @@ class SignInPages {
         return seeOther("/");
     }
 
-    private static String page(Form form, @Nullable String back, HttpServletRequest request, Model model) {
+    private String page(Form form, @Nullable String back, HttpServletRequest request, Model model) {
+        model.addAttribute("registering", joining.registeringIsOpen());
         model.addAttribute("form", form);
         model.addAttribute("back", LocalPath.orHome(back));
         model.addAttribute("kept", KeptForm.waits(request));
