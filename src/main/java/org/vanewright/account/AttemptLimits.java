@@ -20,27 +20,29 @@ class AttemptLimits {
     private static final Duration LONGEST_WAIT = Duration.ofMinutes(15);
     private static final int MOST_DOUBLINGS = 5;
 
-    /** What is counted: how many attempts are free, and after what rest the count starts anew. */
+    /** What is counted, and after what rest the count starts anew. */
     private enum Kind {
-        ACCOUNT("account:", 5, Duration.ofHours(24)),
-        NETWORK("network:", 30, Duration.ofHours(1));
+        ACCOUNT("account:", Duration.ofHours(24)),
+        NETWORK("network:", Duration.ofHours(1)),
+        /** Apart from the others: a forgotten program with an old token must not keep its network from signing in. */
+        TOKENS("tokens:", Duration.ofHours(1));
 
         private final String prefix;
-        private final int free;
         private final Duration rest;
 
-        Kind(String prefix, int free, Duration rest) {
+        Kind(String prefix, Duration rest) {
             this.prefix = prefix;
-            this.free = free;
             this.rest = rest;
         }
     }
 
     private final AttemptRepository attempts;
+    private final AttemptSettings settings;
     private final Clock clock;
 
-    AttemptLimits(AttemptRepository attempts, Clock clock) {
+    AttemptLimits(AttemptRepository attempts, AttemptSettings settings, Clock clock) {
         this.attempts = attempts;
+        this.settings = settings;
         this.clock = clock;
     }
 
@@ -58,6 +60,11 @@ class AttemptLimits {
     /** As {@link #begin}, where there is no account to guess at. */
     Duration beginInNetwork(String address) {
         return begin(Kind.NETWORK, Networks.of(address));
+    }
+
+    /** Counts a token that was refused; how long to wait before the next. */
+    Duration refusedToken(String address) {
+        return begin(Kind.TOKENS, Networks.of(address));
     }
 
     /** Takes back what {@link #begin} counted. */
@@ -80,12 +87,16 @@ class AttemptLimits {
         return before.blockedUntil().isAfter(now) ? Duration.between(now, before.blockedUntil()) : Duration.ZERO;
     }
 
-    private static Count counted(Kind kind, Count count, Instant now) {
+    private Count counted(Kind kind, Count count, Instant now) {
         if (count.blockedUntil().isAfter(now)) {
             return count;
         }
         int number = count.lastAt().plus(kind.rest).isBefore(now) ? 1 : count.attempts() + 1;
-        return new Count(number, now, now.plus(wait(number - kind.free)));
+        return new Count(number, now, now.plus(wait(number - free(kind))));
+    }
+
+    private int free(Kind kind) {
+        return kind == Kind.ACCOUNT ? settings.account() : settings.network();
     }
 
     private static Duration wait(int beyond) {

@@ -6,6 +6,7 @@ import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
 import java.time.Clock;
+import java.time.Duration;
 import java.util.Optional;
 import org.springframework.http.HttpHeaders;
 import org.springframework.security.core.context.SecurityContext;
@@ -21,11 +22,13 @@ class BearerFilter extends OncePerRequestFilter {
     private static final String SCHEME = "Bearer ";
 
     private final Optional<TokenSignIn> tokens;
+    private final AttemptLimits limits;
     private final Refusals refusals;
     private final Clock clock;
 
-    BearerFilter(Optional<TokenSignIn> tokens, Refusals refusals, Clock clock) {
+    BearerFilter(Optional<TokenSignIn> tokens, AttemptLimits limits, Refusals refusals, Clock clock) {
         this.tokens = tokens;
+        this.limits = limits;
         this.refusals = refusals;
         this.clock = clock;
     }
@@ -41,7 +44,7 @@ class BearerFilter extends OncePerRequestFilter {
         String token = header.substring(SCHEME.length()).strip();
         Optional<TokenSignIn.Holder> holder = tokens.flatMap(t -> t.find(token));
         if (holder.isEmpty()) {
-            refusals.unknownToken(response);
+            refuse(request, response);
             return;
         }
         SecurityContext context = SecurityContextHolder.createEmptyContext();
@@ -49,5 +52,14 @@ class BearerFilter extends OncePerRequestFilter {
                 holder.get().personId(), clock.instant(), holder.get().scope()));
         SecurityContextHolder.setContext(context);
         chain.doFilter(request, response);
+    }
+
+    private void refuse(HttpServletRequest request, HttpServletResponse response) throws IOException {
+        Duration delay = limits.refusedToken(request.getRemoteAddr());
+        if (delay.isZero()) {
+            refusals.unknownToken(response);
+        } else {
+            refusals.tooManyTokens(response, delay);
+        }
     }
 }

@@ -33,12 +33,13 @@ class SecurityConfiguration {
     /** Programs sign in by a token with each request; no session is read or made. */
     @Bean
     @Order(1)
-    SecurityFilterChain programs(HttpSecurity http, Optional<TokenSignIn> tokens, Refusals refusals, Clock clock) {
+    SecurityFilterChain programs(
+            HttpSecurity http, Optional<TokenSignIn> tokens, AttemptLimits limits, Refusals refusals, Clock clock) {
         return bare(http.securityMatcher("/api/**"))
                 .csrf(AbstractHttpConfigurer::disable)
                 .sessionManagement(sessions -> sessions.sessionCreationPolicy(SessionCreationPolicy.STATELESS))
                 .securityContext(context -> context.securityContextRepository(new NullSecurityContextRepository()))
-                .addFilterBefore(new BearerFilter(tokens, refusals, clock), AnonymousAuthenticationFilter.class)
+                .addFilterBefore(new BearerFilter(tokens, limits, refusals, clock), AnonymousAuthenticationFilter.class)
                 .build();
     }
 

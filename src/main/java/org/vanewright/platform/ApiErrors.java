@@ -24,6 +24,8 @@ import org.springframework.web.method.annotation.MethodArgumentTypeMismatchExcep
 import org.springframework.web.servlet.mvc.method.annotation.ResponseEntityExceptionHandler;
 import org.vanewright.engineering.input.FieldProblem;
 import org.vanewright.engineering.input.InvalidInputException;
+import org.vanewright.record.DraftClosedException;
+import org.vanewright.record.DraftNotFoundException;
 import org.vanewright.record.NotAllowedException;
 import org.vanewright.record.RecordNotFoundException;
 import org.vanewright.record.RevisionConflictException;
@@ -67,6 +69,16 @@ class ApiErrors extends ResponseEntityExceptionHandler {
     @ExceptionHandler
     ResponseEntity<ProblemDetail> handle(EditingClosedException e) {
         return answer(Problems.of(HttpStatus.FORBIDDEN, "Editing is closed", String.valueOf(e.getMessage())));
+    }
+
+    @ExceptionHandler
+    ResponseEntity<ProblemDetail> handle(DraftNotFoundException e) {
+        return answer(Problems.of(HttpStatus.NOT_FOUND, "Not found", String.valueOf(e.getMessage())));
+    }
+
+    @ExceptionHandler
+    ResponseEntity<ProblemDetail> handle(DraftClosedException e) {
+        return answer(Problems.of(HttpStatus.CONFLICT, "Not possible now", String.valueOf(e.getMessage())));
     }
 
     @ExceptionHandler

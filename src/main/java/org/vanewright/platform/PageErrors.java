@@ -16,6 +16,8 @@ import org.springframework.web.bind.annotation.ExceptionHandler;
 import org.springframework.web.multipart.MaxUploadSizeExceededException;
 import org.springframework.web.servlet.ModelAndView;
 import org.vanewright.engineering.input.InvalidInputException;
+import org.vanewright.record.DraftClosedException;
+import org.vanewright.record.DraftNotFoundException;
 import org.vanewright.platform.form.ExpiredForms;
 import org.vanewright.record.NotAllowedException;
 import org.vanewright.record.RecordNotFoundException;
@@ -72,6 +74,16 @@ class PageErrors {
     @ExceptionHandler
     ModelAndView handle(NotAllowedException e) {
         return ProblemPage.of(HttpStatus.FORBIDDEN, "Not allowed", String.valueOf(e.getMessage()), null);
+    }
+
+    @ExceptionHandler
+    ModelAndView handle(DraftNotFoundException e) {
+        return ProblemPage.of(HttpStatus.NOT_FOUND, "Not found", String.valueOf(e.getMessage()), null);
+    }
+
+    @ExceptionHandler
+    ModelAndView handle(DraftClosedException e) {
+        return ProblemPage.of(HttpStatus.CONFLICT, "Not possible now", String.valueOf(e.getMessage()), null);
     }
 
     @ExceptionHandler

@@ -2,6 +2,7 @@ package org.vanewright.platform;
 
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
+import java.time.Duration;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Component;
@@ -24,5 +25,17 @@ public class Refusals {
         problems.write(
                 response,
                 Problems.of(HttpStatus.UNAUTHORIZED, "Token not known", "This token is unknown, revoked or expired."));
+    }
+
+    /** 429: too many tokens that are not known here came from one address. */
+    public void tooManyTokens(HttpServletResponse response, Duration delay) throws IOException {
+        long seconds = delay.plusMillis(999).toSeconds();
+        response.setHeader(HttpHeaders.RETRY_AFTER, Long.toString(seconds));
+        problems.write(
+                response,
+                Problems.of(
+                        HttpStatus.TOO_MANY_REQUESTS,
+                        "Too many requests",
+                        "Too many tokens from this address were refused. Try again in " + seconds + " s."));
     }
 }

@@ -15,6 +15,7 @@ import org.vanewright.engineering.input.InvalidInputException;
  */
 public abstract class RecordService<T extends RecordContent> {
     private static final int MOST_CHILDREN = 200;
+    private static final int MOST_CONTRIBUTED = 1000;
 
     private final String kind;
     private final String plural;
@@ -113,6 +114,13 @@ public abstract class RecordService<T extends RecordContent> {
                                 || participants(revision).stream().anyMatch(actor::is));
     }
 
+    /** Whether the one who asks is its author or one of its co-authors. */
+    public boolean isOwn(Revision<T> revision) {
+        Actor actor = desk.actor();
+        return actor.is(revision.standing().contributorId())
+                || participants(revision).stream().anyMatch(actor::is);
+    }
+
     /** Ids of the author and co-authors of the draft a revision was submitted from; empty for what has none. */
     Set<String> participants(Revision<T> revision) {
         String draftId = revision.standing().draftId();
@@ -137,6 +145,11 @@ public abstract class RecordService<T extends RecordContent> {
     /** Public revisions made from one, of this record and of others. */
     public List<Revision<T>> children(RevisionRef parent) {
         return records.children(parent, MOST_CHILDREN);
+    }
+
+    /** What people with accounts have made public, newest first. */
+    public List<Revision<T>> contributed() {
+        return records.contributed(MOST_CONTRIBUTED);
     }
 
     /** The published revision of each record, newest first. */

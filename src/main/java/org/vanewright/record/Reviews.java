@@ -38,7 +38,7 @@ public final class Reviews<T extends RecordContent> {
         PersonRef person = desk.require(Power.REVIEW);
         return moved(desk.together(() -> {
             Revision<T> waiting = submitted(ref);
-            requireAnothersWork(waiting, person);
+            requireAnothersWork(waiting);
             List<FieldProblem> problems = service.referenceProblems(waiting.content());
             if (!problems.isEmpty()) {
                 throw new InvalidInputException(problems);
@@ -50,8 +50,14 @@ public final class Reviews<T extends RecordContent> {
         }));
     }
 
-    private void requireAnothersWork(Revision<T> waiting, PersonRef person) {
-        if (worksOn(waiting, person.id()) && desk.people().anotherReviewerThan(person.id())) {
+    /** Whether the one who asks may publish it, as far as its authors are concerned. */
+    public boolean mayPublish(Revision<T> revision) {
+        PersonRef person = desk.require(Power.REVIEW);
+        return !worksOn(revision, person.id()) || !desk.people().anotherReviewerThan(person.id());
+    }
+
+    private void requireAnothersWork(Revision<T> waiting) {
+        if (!mayPublish(waiting)) {
             throw new NotAllowedException("This is your own work: another maintainer publishes it.");
         }
     }

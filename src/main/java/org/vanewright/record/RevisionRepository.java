@@ -253,6 +253,16 @@ public abstract class RevisionRepository<T extends RecordContent> {
                 .list();
     }
 
+    /** Public revisions that people with accounts have submitted, newest first. */
+    public List<Revision<T>> contributed(int most) {
+        return jdbc.sql(select("where contributor_id is not null"
+                        + " and state in ('PUBLISHED', 'SUPERSEDED', 'WITHDRAWN')"
+                        + " order by published_at desc, slug, revision desc fetch first :most rows only"))
+                .param("most", most)
+                .query(this::revision)
+                .list();
+    }
+
     /** Whoever comes second waits here, and then finds what the first one did. */
     private void lock(String slug) {
         jdbc.sql("select revision from " + table + " where slug = :slug for update")

@@ -3,9 +3,7 @@ package org.vanewright.account.web;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.net.URI;
-import java.time.Duration;
 import org.jspecify.annotations.Nullable;
-import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
@@ -13,8 +11,10 @@ import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
+import org.vanewright.account.HalfSignIns;
 import org.vanewright.account.Joining;
 import org.vanewright.account.OwnAccount;
+import org.vanewright.account.SecondFactorCheck;
 import org.vanewright.account.Sessions;
 import org.vanewright.account.SigningIn;
 import org.vanewright.account.SigningIn.Outcome;
@@ -32,13 +32,24 @@ class SignInPages {
     private static final String PAGE = "account/sign-in";
 
     private final SigningIn signingIn;
+    private final SecondFactorCheck secondFactor;
+    private final HalfSignIns half;
     private final Sessions sessions;
     private final OwnAccount account;
     private final Joining joining;
     private final Actors actors;
 
-    SignInPages(SigningIn signingIn, Sessions sessions, OwnAccount account, Joining joining, Actors actors) {
+    SignInPages(
+            SigningIn signingIn,
+            SecondFactorCheck secondFactor,
+            HalfSignIns half,
+            Sessions sessions,
+            OwnAccount account,
+            Joining joining,
+            Actors actors) {
         this.signingIn = signingIn;
+        this.secondFactor = secondFactor;
+        this.half = half;
         this.sessions = sessions;
         this.account = account;
         this.joining = joining;
@@ -66,14 +77,20 @@ class SignInPages {
             HttpServletResponse response,
             Model model) {
         Outcome outcome = signingIn.attempt(email, password, request.getRemoteAddr());
+        if (outcome instanceof Outcome.Accepted accepted && secondFactor.needed(accepted.person())) {
+            half.begin(request, accepted.person());
+            return ResponseEntity.status(HttpStatus.SEE_OTHER)
+                    .location(SignInCodePages.leadingTo(back))
+                    .build();
+        }
         if (outcome instanceof Outcome.Accepted accepted) {
+            half.forget(request);
             sessions.begin(request, response, accepted.person(), "password");
             return seeOther(LocalPath.orHome(back));
         }
         response.setStatus(FormAction.REFUSED);
         if (outcome instanceof Outcome.Limited limited) {
-            response.setStatus(HttpStatus.TOO_MANY_REQUESTS.value());
-            response.setHeader(HttpHeaders.RETRY_AFTER, Long.toString(seconds(limited.delay())));
+            Waits.set(response, limited.delay());
         }
         model.addAttribute("refusal", words(outcome));
         return page(new Form(UnitSystem.METRIC).put("email", (Object) email), back, request, model);
@@ -96,17 +113,11 @@ class SignInPages {
 
     private static String words(Outcome outcome) {
         if (outcome instanceof Outcome.Limited limited) {
-            long seconds = seconds(limited.delay());
-            String time = seconds < 90 ? seconds + " seconds" : (seconds + 59) / 60 + " minutes";
-            return "Too many attempts. Wait " + time + ", then try again.";
+            return Waits.words(limited.delay());
         }
         return outcome instanceof Outcome.Waiting
                 ? "A steward has not admitted this account yet. Try again later."
                 : "E-mail address or password is not right.";
-    }
-
-    private static long seconds(Duration delay) {
-        return delay.plusMillis(999).toSeconds();
     }
 
     private static ResponseEntity<Void> seeOther(String path) {

@@ -1,6 +1,7 @@
 package org.vanewright.platform.form;
 
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -54,7 +55,7 @@ public final class Form {
 
     /** Every field as typed, in the order of the page. */
     public Map<String, String> values() {
-        return Map.copyOf(values);
+        return Collections.unmodifiableMap(new LinkedHashMap<>(values));
     }
 
     /** As typed; empty when the field was left out. */

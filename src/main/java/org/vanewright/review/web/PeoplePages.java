@@ -1,0 +1,32 @@
+package org.vanewright.review.web;
+
+import org.springframework.http.HttpStatus;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.server.ResponseStatusException;
+import org.vanewright.review.Contributions;
+
+/** Who has published what. */
+@Controller
+class PeoplePages {
+    private final Contributions contributions;
+
+    PeoplePages(Contributions contributions) {
+        this.contributions = contributions;
+    }
+
+    @GetMapping("/people")
+    String people(Model model) {
+        model.addAttribute("people", contributions.everybody());
+        return "review/people";
+    }
+
+    @GetMapping("/people/{id:[0-9a-zA-Z-]{1,36}}")
+    String person(@PathVariable("id") String id, Model model) {
+        model.addAttribute(
+                "p", contributions.of(id).orElseThrow(() -> new ResponseStatusException(HttpStatus.NOT_FOUND)));
+        return "review/person";
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package org.vanewright.review;
+
+import org.jspecify.annotations.NullMarked;

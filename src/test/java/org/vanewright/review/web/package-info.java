@@ -1,0 +1,4 @@
+@NullMarked
+package org.vanewright.review.web;
+
+import org.jspecify.annotations.NullMarked;
