@@ -29,7 +29,7 @@ public final class LayoutTemplates {
             LayoutPlan plan, Revision<LayoutDocument> layout, Wing wing, Pattern pattern) {
         List<TemplatePiece> pieces = new ArrayList<>();
         for (LayoutPlan.SurfacePlan surface : plan.surfaces()) {
-            PlacementTemplate template = template(surface, layout.content().name(), layout.number(), layout.sha256());
+            PlacementTemplate template = template(surface, layout.printedName(), layout.number(), layout.sha256());
             pieces.addAll(
                     pattern == Pattern.STRIP
                             ? template.strips(surface.rows(), wing)

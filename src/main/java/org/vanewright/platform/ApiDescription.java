@@ -31,6 +31,7 @@ import tools.jackson.databind.json.JsonMapper;
 class ApiDescription implements OpenApiCustomizer {
     private static final String PROBLEM = "Problem";
     private static final String RECORDS = "/api/v1/";
+    private static final String DRAFTS = "/api/v1/drafts/";
     private static final String CALCULATIONS = "/api/v1/calculations/";
 
     private final JsonMapper mapper;
@@ -51,7 +52,7 @@ class ApiDescription implements OpenApiCustomizer {
             Operation operation = entry.getValue();
             boolean calculation = path.startsWith(CALCULATIONS);
             if (operation.getRequestBody() != null) {
-                describeBody(path, operation, calculation);
+                describeBody(path, entry.getKey(), operation, calculation);
             }
             if (operation.getParameters() != null && !operation.getParameters().isEmpty()) {
                 add(operation, 400, "A parameter cannot be used.");
@@ -59,10 +60,15 @@ class ApiDescription implements OpenApiCustomizer {
             if (path.contains("{slug}")) {
                 add(operation, 404, "There is no such record or revision.");
             }
+            if (path.startsWith(DRAFTS)) {
+                add(operation, 401, "There is no valid token in the Authorization header.");
+                add(operation, 404, "You have no such draft.");
+            }
         }
     }
 
-    private void describeBody(String path, Operation operation, boolean calculation) {
+    private void describeBody(
+            String path, PathItem.HttpMethod method, Operation operation, boolean calculation) {
         add(operation, 400, "One or more fields cannot be used; all of them are listed.");
         add(operation, 413, "The body is too large.");
         add(operation, 415, "The body is not application/json.");
@@ -70,15 +76,16 @@ class ApiDescription implements OpenApiCustomizer {
             add(operation, 429, "Too many calculations from one address; Retry-After says when to go on.");
         } else {
             ApiResponses responses = operation.getResponses();
-            ApiResponse ok = responses.remove("200");
+            ApiResponse ok = method == PathItem.HttpMethod.POST ? responses.remove("200") : null;
             if (ok != null) {
-                responses.addApiResponse("201", ok.description("Published; Location and ETag name the revision."));
+                responses.addApiResponse("201", ok.description("Made; Location and ETag name it."));
             }
-            add(operation, 403, "This service is closed for changes.");
+            add(operation, 401, "There is no valid token in the Authorization header.");
+            add(operation, 403, "The token, or its owner, may not do this.");
         }
-        if (path.endsWith("/revisions")) {
-            add(operation, 409, "Somebody else published a revision at the same moment.");
-            add(operation, 412, "If-Match does not name the published revision.");
+        if (path.endsWith("/revisions") || method == PathItem.HttpMethod.PUT) {
+            add(operation, 409, "Somebody else was faster, or you have an unfinished draft of this record.");
+            add(operation, 412, "If-Match does not name what stands now.");
             add(operation, 428, "If-Match is missing.");
         }
         addExample(path, operation);

@@ -25,11 +25,14 @@ import org.springframework.web.servlet.mvc.method.annotation.ResponseEntityExcep
 import org.vanewright.engineering.input.FieldProblem;
 import org.vanewright.engineering.input.InvalidInputException;
 import org.vanewright.record.DraftClosedException;
+import org.vanewright.record.DraftConflictException;
 import org.vanewright.record.DraftNotFoundException;
 import org.vanewright.record.NotAllowedException;
 import org.vanewright.record.RecordNotFoundException;
 import org.vanewright.record.RevisionConflictException;
 import org.vanewright.record.SignInNeededException;
+import org.vanewright.record.web.DraftBody;
+import org.vanewright.record.web.RevisionBody;
 
 /** Turns what a REST controller throws into a problem document (RFC 9457). */
 @RestControllerAdvice(annotations = RestController.class)
@@ -48,7 +51,7 @@ class ApiErrors extends ResponseEntityExceptionHandler {
     @ExceptionHandler
     ResponseEntity<ProblemDetail> handle(RevisionConflictException e) {
         ProblemDetail problem = Problems.of(HttpStatus.CONFLICT, "Changed meanwhile", String.valueOf(e.getMessage()));
-        problem.setProperty("current", e.current());
+        problem.setProperty("current", RevisionBody.of(e.current()));
         return answer(problem);
     }
 
@@ -67,13 +70,15 @@ class ApiErrors extends ResponseEntityExceptionHandler {
     }
 
     @ExceptionHandler
-    ResponseEntity<ProblemDetail> handle(EditingClosedException e) {
-        return answer(Problems.of(HttpStatus.FORBIDDEN, "Editing is closed", String.valueOf(e.getMessage())));
+    ResponseEntity<ProblemDetail> handle(DraftNotFoundException e) {
+        return answer(Problems.of(HttpStatus.NOT_FOUND, "Not found", String.valueOf(e.getMessage())));
     }
 
     @ExceptionHandler
-    ResponseEntity<ProblemDetail> handle(DraftNotFoundException e) {
-        return answer(Problems.of(HttpStatus.NOT_FOUND, "Not found", String.valueOf(e.getMessage())));
+    ResponseEntity<ProblemDetail> handle(DraftConflictException e) {
+        ProblemDetail problem = Problems.of(HttpStatus.CONFLICT, "Changed meanwhile", String.valueOf(e.getMessage()));
+        problem.setProperty("current", DraftBody.of(e.current(), null));
+        return answer(problem);
     }
 
     @ExceptionHandler

@@ -17,6 +17,7 @@ import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Component;
 import org.springframework.util.StringUtils;
 import org.springframework.web.context.request.WebRequest;
+import org.vanewright.record.Revision;
 
 /** Sends generated files so that browsers and proxies may keep them: strong ETag, 304, lasting at a fixed revision. */
 @Component
@@ -37,17 +38,32 @@ public class Downloads {
      *     caches must ask again each time
      */
     public ResponseEntity<byte[]> send(WebRequest request, GeneratedFile file, boolean fixedRevision) {
+        return send(request, file, cacheControl(fixedRevision));
+    }
+
+    /** As {@link #send(WebRequest, GeneratedFile, boolean)}; a file of what is not public is kept by nobody. */
+    public ResponseEntity<byte[]> send(
+            WebRequest request, GeneratedFile file, boolean fixedRevision, Revision<?> revision) {
+        return send(
+                request,
+                file,
+                revision.isPublic()
+                        ? cacheControl(fixedRevision)
+                        : CacheControl.noStore().cachePrivate());
+    }
+
+    private ResponseEntity<byte[]> send(WebRequest request, GeneratedFile file, CacheControl keeping) {
         String etag = "\"" + sha256((build + "\n" + file.contentKey()).getBytes(StandardCharsets.UTF_8)) + "\"";
         if (matches(request, etag)) {
             return ResponseEntity.status(HttpStatus.NOT_MODIFIED)
                     .eTag(etag)
-                    .cacheControl(cacheControl(fixedRevision))
+                    .cacheControl(keeping)
                     .build();
         }
         byte[] bytes = file.bytes().get();
         return ResponseEntity.ok()
                 .eTag(etag)
-                .cacheControl(cacheControl(fixedRevision))
+                .cacheControl(keeping)
                 .contentType(file.type())
                 .contentLength(bytes.length)
                 .header(HttpHeaders.CONTENT_DISPOSITION, disposition(file))

@@ -16,9 +16,10 @@ import org.springframework.web.bind.annotation.ExceptionHandler;
 import org.springframework.web.multipart.MaxUploadSizeExceededException;
 import org.springframework.web.servlet.ModelAndView;
 import org.vanewright.engineering.input.InvalidInputException;
-import org.vanewright.record.DraftClosedException;
-import org.vanewright.record.DraftNotFoundException;
 import org.vanewright.platform.form.ExpiredForms;
+import org.vanewright.record.DraftClosedException;
+import org.vanewright.record.DraftConflictException;
+import org.vanewright.record.DraftNotFoundException;
 import org.vanewright.record.NotAllowedException;
 import org.vanewright.record.RecordNotFoundException;
 import org.vanewright.record.RevisionConflictException;
@@ -82,13 +83,13 @@ class PageErrors {
     }
 
     @ExceptionHandler
-    ModelAndView handle(DraftClosedException e) {
-        return ProblemPage.of(HttpStatus.CONFLICT, "Not possible now", String.valueOf(e.getMessage()), null);
+    ModelAndView handle(DraftConflictException e) {
+        return ProblemPage.of(HttpStatus.CONFLICT, "Changed meanwhile", String.valueOf(e.getMessage()), null);
     }
 
     @ExceptionHandler
-    ModelAndView handle(EditingClosedException e) {
-        return ProblemPage.of(HttpStatus.FORBIDDEN, "Editing is closed", String.valueOf(e.getMessage()), null);
+    ModelAndView handle(DraftClosedException e) {
+        return ProblemPage.of(HttpStatus.CONFLICT, "Not possible now", String.valueOf(e.getMessage()), null);
     }
 
     @ExceptionHandler

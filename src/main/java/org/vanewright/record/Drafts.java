@@ -30,6 +30,11 @@ public final class Drafts<T extends RecordContent> {
         this.desk = desk;
     }
 
+    /** Lets pass whoever may write drafts. */
+    public void requireAuthor() {
+        desk.require(Power.SUBMIT);
+    }
+
     /** A draft of a new record. */
     public Draft<T> start(T content) {
         return insert(content, null, null);
@@ -61,6 +66,21 @@ public final class Drafts<T extends RecordContent> {
         Revision<T> revision = publicOne(base);
         requireCurrent(revision.ref());
         return insert(revision.content(), revision.ref(), null);
+    }
+
+    /**
+     * As {@link #startNext(RevisionRef)}, with that content at once.
+     *
+     * @throws DraftClosedException if the author has an unfinished draft of it, which another text must not overwrite
+     */
+    public Draft<T> startNext(RevisionRef base, T content) {
+        PersonRef author = desk.require(Power.SUBMIT);
+        desk.drafts().unfinished(service.kind(), base.slug(), author.id()).ifPresent(id -> {
+            throw new DraftClosedException("You have an unfinished draft of this record, " + id + ". Change that one.");
+        });
+        Revision<T> revision = publicOne(base);
+        requireCurrent(revision.ref());
+        return insert(content, revision.ref(), null);
     }
 
     private Revision<T> publicOne(RevisionRef ref) {

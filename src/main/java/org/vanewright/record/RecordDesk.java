@@ -21,7 +21,6 @@ public class RecordDesk {
     private final ApplicationEventPublisher events;
     private final TransactionTemplate transactions;
     private final Clock clock;
-    private final WritePolicy policy;
 
     RecordDesk(
             Actors actors,
@@ -31,8 +30,7 @@ public class RecordDesk {
             AuditLog audit,
             ApplicationEventPublisher events,
             PlatformTransactionManager transactions,
-            Clock clock,
-            WritePolicy policy) {
+            Clock clock) {
         this.actors = actors;
         this.people = people;
         this.drafts = drafts;
@@ -41,11 +39,6 @@ public class RecordDesk {
         this.events = events;
         this.transactions = new TransactionTemplate(transactions);
         this.clock = clock;
-        this.policy = policy;
-    }
-
-    void requireOpen() {
-        policy.requireOpen();
     }
 
     Actor actor() {

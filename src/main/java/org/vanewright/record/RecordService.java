@@ -55,6 +55,11 @@ public abstract class RecordService<T extends RecordContent> {
         return plural;
     }
 
+    /** The document that a revision holds. */
+    public Class<T> contentType() {
+        return records.type();
+    }
+
     /** Work that is not public yet. */
     public Drafts<T> drafts() {
         return drafts;
@@ -160,18 +165,6 @@ public abstract class RecordService<T extends RecordContent> {
     /** Whether the stored document still has the hash it was frozen with. */
     public boolean verify(Revision<T> revision) {
         return records.verify(revision);
-    }
-
-    /** Publishes a new record at once where editing is open to everybody. */
-    public Revision<T> create(T content, String contributor, @Nullable RevisionRef derivedFrom) {
-        desk.requireOpen();
-        return createShipped(content, contributor, derivedFrom);
-    }
-
-    /** Publishes the next revision at once where editing is open to everybody. */
-    public Revision<T> revise(RevisionRef base, T content, String contributor) {
-        desk.requireOpen();
-        return reviseShipped(base, content, contributor);
     }
 
     /** Publishes a new record at once, without asking who: only for data that comes with the service. */

@@ -26,6 +26,9 @@ public record Revision<T extends RecordContent>(
         Instant createdAt,
         @Nullable RevisionRef derivedFrom,
         Standing standing) {
+    /** What is printed on files of a revision that nobody has published. */
+    public static final String NOT_PUBLISHED = "not published";
+
     public RevisionRef ref() {
         return new RevisionRef(slug, number);
     }
@@ -37,6 +40,11 @@ public record Revision<T extends RecordContent>(
 
     public boolean isPublic() {
         return state.isPublic();
+    }
+
+    /** For names on what is printed; a printed piece outlives the page that says where its revision stands. */
+    public String printedName() {
+        return content.name() + (isPublic() ? "" : " (" + NOT_PUBLISHED + ")");
     }
 
     /** When it became public, or was submitted where it is not. */

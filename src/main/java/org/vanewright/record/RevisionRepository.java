@@ -58,6 +58,11 @@ public abstract class RevisionRepository<T extends RecordContent> {
         return kind;
     }
 
+    /** The document it keeps. */
+    Class<T> type() {
+        return type;
+    }
+
     /** The published revision, if there is one. */
     public Optional<Revision<T>> latest(String slug) {
         return jdbc.sql(select(

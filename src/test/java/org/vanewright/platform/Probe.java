@@ -17,6 +17,8 @@ import org.springframework.web.bind.annotation.RestController;
 import org.springframework.web.context.request.WebRequest;
 import org.springframework.web.multipart.MultipartFile;
 import org.vanewright.engineering.input.Checks;
+import org.vanewright.record.DraftClosedException;
+import org.vanewright.record.DraftNotFoundException;
 import org.vanewright.record.RecordContent;
 import org.vanewright.record.RecordNotFoundException;
 import org.vanewright.record.RecordState;
@@ -61,7 +63,8 @@ final class Probe {
                                 Instant.parse("2026-01-02T03:04:05Z"),
                                 base,
                                 new Standing(null, null, null, null, null, null, null, null, null)));
-            case "closed" -> new EditingClosedException();
+            case "closed" -> new DraftClosedException("It waits.");
+            case "draft" -> new DraftNotFoundException();
             default -> new IllegalStateException("secret of the house");
         };
     }

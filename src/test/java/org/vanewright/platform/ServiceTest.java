@@ -83,7 +83,7 @@ class ServiceTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"missing, 404", "conflict, 409", "closed, 403", "other, 500"})
+    @CsvSource({"missing, 404", "conflict, 409", "closed, 409", "draft, 404", "other, 500"})
     void failuresOfTheApiAreProblemDocuments(String kind, int status) throws Exception {
         var response = get("/api/v1/probe/fail/" + kind);
         JsonNode problem = problem(response, status);
@@ -97,7 +97,7 @@ class ServiceTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"missing, 404", "conflict, 409", "closed, 403", "other, 500"})
+    @CsvSource({"missing, 404", "conflict, 409", "closed, 409", "draft, 404", "other, 500"})
     void failuresOfPagesArePages(String kind, int status) throws Exception {
         assertPage(get("/probe/fail/" + kind), status);
     }

@@ -53,8 +53,7 @@ final class Workshop implements AutoCloseable {
                     }
                 },
                 new JdbcTransactionManager(database),
-                clock,
-                () -> {});
+                clock);
         notes = new NoteService(
                 Databases.transactional(database, jdbc -> new Note.NoteRepository(jdbc, json, clock)), desk);
     }

@@ -18,9 +18,13 @@ import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.boot.test.web.server.LocalServerPort;
 import org.springframework.context.ApplicationContext;
 import org.springframework.test.context.ActiveProfiles;
+import org.vanewright.account.AccessTokens;
+import org.vanewright.account.Acting;
 import org.vanewright.account.NewPeople;
 import org.vanewright.account.NewPeople.NewPerson;
 import org.vanewright.account.Role;
+import org.vanewright.record.Records;
+import org.vanewright.record.Revision;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -96,6 +100,33 @@ public abstract class ServerTest {
     /** A fresh person of that role, not signed in. */
     protected final NewPerson newPerson(Role role) {
         return NewPeople.add(context, role);
+    }
+
+    /** The value of an {@code Authorization} header with which a program asks in that person's name. */
+    protected final String bearer(NewPerson person) {
+        AccessTokens tokens = context.getBean(AccessTokens.class);
+        return Acting.as(
+                person,
+                () -> "Bearer " + tokens.create("Test", tokens.scopes(), 30).secret());
+    }
+
+    /** As {@link #bearer(NewPerson)} for a fresh person of that role. */
+    protected final String bearer(Role role) {
+        return bearer(newPerson(role));
+    }
+
+    protected final Publishing publishing() {
+        return new Publishing(context);
+    }
+
+    /** A public record with that document; gives the address of its page. */
+    protected final String shipped(String plural, JsonNode document) {
+        Class<?> type = context.getBean(Records.class)
+                .ofPlural(plural)
+                .orElseThrow()
+                .contentType();
+        Revision<?> revision = publishing().ship(plural, mapper.treeToValue(document, type));
+        return "/" + plural + "/" + revision.slug();
     }
 
     protected final ApplicationContext context() {

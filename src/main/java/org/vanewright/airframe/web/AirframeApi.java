@@ -13,6 +13,6 @@ import org.vanewright.record.web.RecordApi;
 @Tag(name = "Airframes", description = "Aircraft as clubs describe them, as immutable revisions.")
 class AirframeApi extends RecordApi<AirframeDocument> {
     AirframeApi(AirframeService airframes) {
-        super("airframes", airframes);
+        super(airframes);
     }
 }

@@ -39,6 +39,7 @@ final class AirframeForms {
         Speeds s = a.speeds() == null ? new Speeds(null, null, null, null, null, null) : a.speeds();
         form.put("name", a.name())
                 .put("description", a.description())
+                .put("invented", a.invented() ? "true" : "")
                 .put("operatingBasis", a.operatingBasis())
                 .put("masses.emptyKg", MASS, masses.emptyKg())
                 .put("masses.maximumKg", MASS, masses.maximumKg())
@@ -107,7 +108,7 @@ final class AirframeForms {
                         form.number("speeds.cruiseKt")),
                 form.number("wingAreaM2", AREA),
                 surfaces,
-                base != null && base.invented());
+                form.checked("invented"));
     }
 
     private static List<SectionSpec> sections(AirframeDocument airframe) {

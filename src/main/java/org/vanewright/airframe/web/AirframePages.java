@@ -55,7 +55,7 @@ class AirframePages {
 
     @GetMapping("/airframes/" + RecordPaths.SLUG)
     String latest(@PathVariable("slug") String slug, @RequestAttribute("units") Units units, Model model) {
-        return show(airframes.published(slug), units, model);
+        return show(airframes.shown(slug), units, model);
     }
 
     @GetMapping("/airframes/" + RecordPaths.REVISION)

@@ -11,14 +11,15 @@ import org.vanewright.platform.page.Units;
 final class AirframePreview {
     private AirframePreview() {}
 
-    static List<SurfaceView> surfaces(AirframeDocument typed, Units units) {
+    /** @param idPrefix starts every id within */
+    static List<SurfaceView> surfaces(AirframeDocument typed, String idPrefix, Units units) {
         List<FieldProblem> problems = AirframeRules.check(typed);
         List<SurfaceView> drawn = new ArrayList<>();
         for (int i = 0; i < Math.min(typed.surfaces().size(), AirframeRules.MAX_SURFACES); i++) {
             String panels = "surfaces[" + i + "].panels";
             if (problems.stream()
                     .noneMatch(p -> p.field().equals("surfaces") || p.field().startsWith(panels))) {
-                drawn.add(AirframeDrawings.surface(typed.surfaces().get(i), "surface-" + i, units));
+                drawn.add(AirframeDrawings.surface(typed.surfaces().get(i), idPrefix + i, units));
             }
         }
         return drawn;

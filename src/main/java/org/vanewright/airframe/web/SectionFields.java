@@ -1,7 +1,6 @@
 package org.vanewright.airframe.web;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -39,7 +38,7 @@ final class SectionFields {
 
     private static String text(List<List<Double>> coordinates) {
         return coordinates.stream()
-                .map(p -> String.format(Locale.ROOT, "%s %s", p.get(0), p.get(1)))
+                .map(p -> p.stream().map(String::valueOf).collect(Collectors.joining(" ")))
                 .collect(Collectors.joining("\n"));
     }
 
@@ -64,8 +63,7 @@ final class SectionFields {
     private static @Nullable SectionSpec coordinates(Form form, String at, List<SectionSpec> known) {
         String typed = form.text(at + ".coordinates");
         if (typed == null) {
-            form.refuse(new FieldProblem(at + ".coordinates", "missing", "coordinates, two numbers a line, or a file"));
-            return null;
+            return new SectionSpec(null, null, List.of(), form.text(at + ".title"));
         }
         String title = form.text(at + ".title");
         String lines = typed.replace("\r", "");

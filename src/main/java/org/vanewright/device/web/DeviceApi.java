@@ -13,6 +13,6 @@ import org.vanewright.record.web.RecordApi;
 @Tag(name = "Devices", description = "The printed pieces that clubs share, as immutable revisions.")
 class DeviceApi extends RecordApi<DeviceDocument> {
     DeviceApi(DeviceService devices) {
-        super("devices", devices);
+        super(devices);
     }
 }

@@ -139,16 +139,18 @@ class DeviceFiles {
                 revision.slug(),
                 Integer.toString(revision.number()),
                 revision.sha256(),
+                Boolean.toString(revision.isPublic()),
                 what,
                 String.valueOf(query.undersideRadiusMm()),
                 suffix);
         String name = revision.slug() + "-r" + revision.number() + suffix;
         boolean shown = type.equals(SVG) || type.equals(MediaType.APPLICATION_PDF);
-        return downloads.send(request, new GeneratedFile(name, type, key, shown, bytes), query.fixedRevision());
+        return downloads.send(
+                request, new GeneratedFile(name, type, key, shown, bytes), query.fixedRevision(), revision);
     }
 
     private static SolidLabel label(Revision<DeviceDocument> r) {
-        String name = r.content().name();
+        String name = r.printedName();
         return new SolidLabel(name + (r.content().invented() ? " (invented)" : ""), name, r.number(), r.sha256());
     }
 

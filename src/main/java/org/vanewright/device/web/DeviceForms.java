@@ -60,6 +60,7 @@ final class DeviceForms {
         Pair p = d.pair() == null ? new Pair(null, null) : d.pair();
         form.put("name", d.name())
                 .put("description", d.description())
+                .put("invented", d.invented() ? "true" : "")
                 .put(PIECE, d.pair() == null ? SINGLE : PAIR)
                 .put("pair.angleDeg", p.angleDeg())
                 .put("pair.gapMm", p.gapMm())
@@ -89,7 +90,7 @@ final class DeviceForms {
     }
 
     /** The device as typed; what cannot be read is noted in the form. */
-    static DeviceDocument read(Form form, boolean invented) {
+    static DeviceDocument read(Form form) {
         String name = form.text("name");
         Pair pair = form.is(PIECE, PAIR) ? new Pair(form.number("pair.angleDeg"), form.number("pair.gapMm")) : null;
         return new DeviceDocument(
@@ -101,7 +102,7 @@ final class DeviceForms {
                 form.checked("indexMark"),
                 form.number("chordToleranceMm"),
                 form.number("densityKgM3"),
-                invented);
+                form.checked("invented"));
     }
 
     private static Vane vane(Form form, boolean paired) {

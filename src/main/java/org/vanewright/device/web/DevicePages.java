@@ -63,7 +63,7 @@ class DevicePages {
 
     @GetMapping("/devices/" + RecordPaths.SLUG)
     String latest(@PathVariable("slug") String slug, @RequestAttribute("units") Units units, Model model) {
-        return show(devices.published(slug), units, model);
+        return show(devices.shown(slug), units, model);
     }
 
     @GetMapping("/devices/" + RecordPaths.REVISION)

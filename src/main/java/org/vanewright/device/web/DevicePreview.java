@@ -15,11 +15,16 @@ class DevicePreview {
         this.solids = solids;
     }
 
-    /** The drawings and figures; null while something about the design is wrong. */
+    /** The drawings and figures. */
     public record View(String stillSvg, String drawingSvg, MassView mass) {}
 
+    /**
+     * Null while something about the design is wrong.
+     *
+     * @param idPrefix starts every id within
+     */
     @Nullable
-    View of(DeviceDocument typed) {
+    View of(DeviceDocument typed, String idPrefix) {
         if (!DesignRules.check(typed.design()).isEmpty()) {
             return null;
         }
@@ -27,8 +32,8 @@ class DevicePreview {
         Double density = typed.densityKgM3();
         boolean weighable = density != null && density >= 100 && density <= 23_000;
         return new View(
-                DeviceFigures.stillSvg(solids.forPicture(typed.design()), name, "drawing still", "preview-still"),
-                DeviceFigures.threeViewSvg(typed.design(), name, "preview-views"),
+                DeviceFigures.stillSvg(solids.forPicture(typed.design()), name, "drawing still", idPrefix + "still"),
+                DeviceFigures.threeViewSvg(typed.design(), name, idPrefix + "views"),
                 MassView.of(solids.exact(typed.design()), weighable ? density : null));
     }
 }

@@ -14,6 +14,7 @@ import org.vanewright.engineering.drawing.Shape;
 import org.vanewright.engineering.drawing.Similarity;
 import org.vanewright.engineering.geometry.Point2;
 import org.vanewright.engineering.solid.DeviceDrawing;
+import org.vanewright.record.Licence;
 import org.vanewright.record.Revision;
 
 /**
@@ -45,7 +46,8 @@ final class DeviceSheet {
             shapes.add(new Shape.Text(Layer.TEXT, line, at, TEXT_MM, 0, Shape.Align.START));
             y -= LINE_MM;
         }
-        String title = device.name() + ", revision " + revision.number() + (device.invented() ? ", invented" : "");
+        String title =
+                revision.printedName() + ", revision " + revision.number() + (device.invented() ? ", invented" : "");
         return new Drawing(title, plain.description(), shapes);
     }
 
@@ -84,7 +86,12 @@ final class DeviceSheet {
 
     private static List<String> lines(Revision<DeviceDocument> r, String caution, double room) {
         List<String> lines = new ArrayList<>();
-        lines.addAll(wrapped("Revision " + r.number() + " · SHA-256 " + r.shortHash(), room));
+        Licence licence = r.standing().licence();
+        lines.addAll(wrapped(
+                "Revision " + r.number() + " · SHA-256 " + r.shortHash()
+                        + (licence == null ? "" : " · " + licence.label())
+                        + (r.isPublic() ? "" : " · " + Revision.NOT_PUBLISHED),
+                room));
         if (r.content().invented()) {
             lines.addAll(wrapped("INVENTED demonstration data: do not build from it.", room));
         }

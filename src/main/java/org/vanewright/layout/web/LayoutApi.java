@@ -21,7 +21,7 @@ class LayoutApi extends RecordApi<LayoutDocument> {
     private final LayoutPlanner planner;
 
     LayoutApi(LayoutService layouts, LayoutPlanner planner) {
-        super("layouts", layouts);
+        super(layouts);
         this.layouts = layouts;
         this.planner = planner;
     }

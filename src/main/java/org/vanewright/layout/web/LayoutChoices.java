@@ -78,6 +78,6 @@ public record LayoutChoices(
 
     /** Such as {@code river-trainer@2}. */
     static String value(@Nullable RevisionRef ref) {
-        return ref == null ? "" : ref.slug() + "@" + ref.revision();
+        return ref == null || ref.revision() == 0 ? "" : ref.slug() + "@" + ref.revision();
     }
 }

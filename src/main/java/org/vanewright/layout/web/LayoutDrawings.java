@@ -44,16 +44,18 @@ final class LayoutDrawings {
         }
         rows.sort(Comparator.comparingInt(LayoutView.RowView::number));
         boolean strips = plan.surfaces().stream().anyMatch(LayoutTemplates::hasStrips);
-        return new LayoutView(surfaces(plan, units), rows, stations, givenWay, strips);
+        return new LayoutView(surfaces(plan, units, ""), rows, stations, givenWay, strips);
     }
 
-    static List<LayoutView.SurfaceView> surfaces(LayoutPlan plan, Units units) {
+    /** @param idPrefix starts every id within */
+    static List<LayoutView.SurfaceView> surfaces(LayoutPlan plan, Units units, String idPrefix) {
         List<LayoutView.SurfaceView> views = new ArrayList<>();
         for (LayoutPlan.SurfacePlan surface : plan.surfaces()) {
             Drawing drawing =
                     SurfaceDrawings.plan(SurfaceDrawings.named(plan.airframe().content(), surface.name()), units);
             views.add(new LayoutView.SurfaceView(
-                    surface.name(), inline(withDevices(drawing, surface), "drawing plan", "plan-" + views.size())));
+                    surface.name(),
+                    inline(withDevices(drawing, surface), "drawing plan", idPrefix + "plan-" + views.size())));
         }
         return views;
     }
@@ -69,11 +71,11 @@ final class LayoutDrawings {
     }
 
     /** Close-ups by row, in the layout's order. */
-    static List<String> closeUps(LayoutPlan plan) {
+    static List<String> closeUps(LayoutPlan plan, String idPrefix) {
         List<String> closeUps = new ArrayList<>();
         for (LayoutPlan.SurfacePlan surface : plan.surfaces()) {
             for (TemplateRow row : surface.rows()) {
-                closeUps.add(closeUp(surface, row));
+                closeUps.add(closeUp(surface, row, idPrefix));
             }
         }
         return closeUps;
@@ -99,7 +101,7 @@ final class LayoutDrawings {
                 number,
                 document,
                 plan.devices().get(row.plan().index()),
-                closeUp(surface, row),
+                closeUp(surface, row, ""),
                 count(own, Wing.LEFT),
                 count(own, Wing.RIGHT),
                 oneWing.get(0),
@@ -126,11 +128,11 @@ final class LayoutDrawings {
         return Math.abs(along) > FLAT_RADIUS_MM ? null : (Double) (double) Math.round(along);
     }
 
-    private static String closeUp(LayoutPlan.SurfacePlan surface, TemplateRow row) {
+    private static String closeUp(LayoutPlan.SurfacePlan surface, TemplateRow row, String idPrefix) {
         return inline(
                 PitchDrawing.of(surface.shape(), surface.placement(), row),
                 "drawing close-up",
-                "row-" + row.plan().index());
+                idPrefix + "row-" + row.plan().index());
     }
 
     private static String inline(Drawing drawing, String css, String id) {

@@ -14,7 +14,6 @@ import org.vanewright.engineering.input.InvalidInputException;
 import org.vanewright.layout.LayoutDocument;
 import org.vanewright.layout.LayoutPlan;
 import org.vanewright.layout.LayoutPlanner;
-import org.vanewright.layout.LayoutTemplates;
 import org.vanewright.platform.form.Form;
 import org.vanewright.platform.page.Units;
 import org.vanewright.record.Revision;
@@ -51,19 +50,7 @@ class LayoutFormPages {
         return form;
     }
 
-    /** Notes every problem of the layout in the form; the plan when there is none. */
-    Optional<LayoutPlan> check(Form form, LayoutDocument typed) {
-        try {
-            LayoutPlan plan = planner.plan(typed);
-            LayoutTemplates.requireDrawable(plan);
-            return form.hasProblems() ? Optional.empty() : Optional.of(plan);
-        } catch (InvalidInputException e) {
-            form.refuse(e.problems());
-            return Optional.empty();
-        }
-    }
-
-    /** As {@link #check} without a word about problems. */
+    /** What comes of what was typed; empty while that cannot be placed. */
     Optional<LayoutPlan> plan(LayoutDocument typed) {
         try {
             return Optional.of(planner.plan(typed));
@@ -72,20 +59,13 @@ class LayoutFormPages {
         }
     }
 
-    String page(Form form, @Nullable Revision<LayoutDocument> base, Optional<LayoutPlan> plan, Model model) {
-        model.addAttribute("form", form);
-        model.addAttribute("base", base);
-        model.addAttribute("choices", choices(form));
-        preview(form, plan, model);
-        return "layout/edit";
-    }
-
-    void preview(Form form, Optional<LayoutPlan> plan, Model model) {
+    void draw(Form form, Optional<LayoutPlan> plan, Model model) {
         Units units = new Units(form.units());
         model.addAttribute("plan", plan.orElse(null));
         model.addAttribute(
-                "surfaces", plan.map(p -> LayoutDrawings.surfaces(p, units)).orElse(List.of()));
-        model.addAttribute("closeUps", plan.map(LayoutDrawings::closeUps).orElse(List.of()));
+                "surfaces", plan.map(p -> LayoutDrawings.surfaces(p, units, "")).orElse(List.of()));
+        model.addAttribute(
+                "closeUps", plan.map(p -> LayoutDrawings.closeUps(p, "")).orElse(List.of()));
         model.addAttribute(
                 "notes",
                 plan.stream()
@@ -100,7 +80,7 @@ class LayoutFormPages {
                         .sum());
     }
 
-    private LayoutChoices choices(Form form) {
+    LayoutChoices choices(Form form) {
         List<RevisionRef> airframe = Stream.ofNullable(quiet(form, "airframe")).toList();
         List<RevisionRef> device = IntStream.range(0, form.size("rows"))
                 .mapToObj(i -> quiet(form, "rows[" + i + "].device"))

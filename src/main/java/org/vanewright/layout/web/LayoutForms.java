@@ -61,9 +61,13 @@ final class LayoutForms {
         Form form = new Form(units);
         form.put("name", layout.name())
                 .put("description", layout.description())
+                .put("invented", layout.invented() ? "true" : "")
                 .put("airframe", LayoutChoices.value(layout.airframe()));
-        for (int i = 0; i < layout.rows().size(); i++) {
-            putRow(form, "rows[" + i + "]", layout.rows().get(i));
+        List<RowDocument> rows = layout.rows() == null ? List.of() : layout.rows();
+        for (int i = 0; i < rows.size(); i++) {
+            if (rows.get(i) != null) {
+                putRow(form, "rows[" + i + "]", rows.get(i));
+            }
         }
         return form;
     }
@@ -88,7 +92,7 @@ final class LayoutForms {
     }
 
     /** The layout as typed; what cannot be read is noted in the form. */
-    static LayoutDocument read(Form form, boolean invented) {
+    static LayoutDocument read(Form form) {
         List<RowDocument> rows = new ArrayList<>();
         for (int i = 0; i < form.size("rows"); i++) {
             rows.add(readRow(form, "rows[" + i + "]"));
@@ -96,7 +100,11 @@ final class LayoutForms {
         String name = form.text("name");
         RevisionRef airframe = ref(form, "airframe");
         return new LayoutDocument(
-                name == null ? "" : name, form.text("description"), airframe == null ? NONE : airframe, rows, invented);
+                name == null ? "" : name,
+                form.text("description"),
+                airframe == null ? NONE : airframe,
+                rows,
+                form.checked("invented"));
     }
 
     private static RowDocument readRow(Form form, String at) {

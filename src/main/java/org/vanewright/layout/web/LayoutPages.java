@@ -68,7 +68,7 @@ class LayoutPages {
 
     @GetMapping("/layouts/" + RecordPaths.SLUG)
     String latest(@PathVariable("slug") String slug, @RequestAttribute("units") Units units, Model model) {
-        return show(layouts.published(slug), units, model);
+        return show(layouts.shown(slug), units, model);
     }
 
     @GetMapping("/layouts/" + RecordPaths.REVISION)

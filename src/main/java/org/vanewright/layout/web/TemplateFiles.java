@@ -18,6 +18,7 @@ import org.vanewright.layout.LayoutDocument;
 import org.vanewright.layout.LayoutPlanner;
 import org.vanewright.layout.LayoutTemplates;
 import org.vanewright.platform.page.Cautions;
+import org.vanewright.record.Licence;
 import org.vanewright.record.Revision;
 
 /** Writes the template of one wing as PDF, SVG or DXF, all from the same pieces. */
@@ -86,12 +87,13 @@ class TemplateFiles {
     }
 
     private static String heading(Revision<LayoutDocument> layout, Wing wing) {
-        return layout.content().name() + " · revision " + layout.number() + " · "
-                + (wing == Wing.LEFT ? "LEFT" : "RIGHT");
+        return layout.printedName() + " · revision " + layout.number() + " · " + (wing == Wing.LEFT ? "LEFT" : "RIGHT");
     }
 
     private static List<String> footer(Revision<LayoutDocument> layout) {
-        return List.of(
-                "Layout " + layout.slug() + " · revision " + layout.number() + " · SHA-256 " + layout.shortHash());
+        Licence licence = layout.standing().licence();
+        return List.of("Layout " + layout.slug() + " · revision " + layout.number() + " · SHA-256 "
+                + layout.shortHash() + (licence == null ? "" : " · " + licence.label())
+                + (layout.isPublic() ? "" : " · " + Revision.NOT_PUBLISHED));
     }
 }

@@ -2,11 +2,13 @@ package org.vanewright.platform.form;
 
 import java.util.Arrays;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -32,6 +34,7 @@ public final class Form {
     private final UnitSystem units;
     private final Map<String, String> values = new LinkedHashMap<>();
     private final Map<String, FieldProblem> problems = new LinkedHashMap<>();
+    private final Set<String> wanted = new HashSet<>();
 
     public Form(UnitSystem units) {
         this.units = units;
@@ -180,8 +183,45 @@ public final class Form {
         return this;
     }
 
+    /** Notes what is missing or wrong before it can be submitted, which is no reason not to save it. */
+    public Form want(List<FieldProblem> found) {
+        for (FieldProblem problem : found) {
+            int before = problems.size();
+            refuse(problem);
+            if (problems.size() > before) {
+                wanted.add(problem.field());
+            }
+        }
+        return this;
+    }
+
+    /** What cannot be read. */
+    public List<FieldProblem> refused() {
+        return problems.values().stream()
+                .filter(p -> !wanted.contains(p.field()))
+                .toList();
+    }
+
+    /** What stands in the way of submitting. */
+    public List<FieldProblem> wanted() {
+        return problems.values().stream()
+                .filter(p -> wanted.contains(p.field()))
+                .toList();
+    }
+
+    /** Whether anything was noted, wanted or refused. */
     public boolean hasProblems() {
         return !problems.isEmpty();
+    }
+
+    /** Whether something cannot be read, so that it cannot be saved either. */
+    public boolean isRefused() {
+        return problems.size() > wanted.size();
+    }
+
+    /** How a field with a problem is marked: {@code refused} or {@code wanted}; null where it is fine. */
+    public @Nullable String mark(String path) {
+        return !problems.containsKey(path) ? null : wanted.contains(path) ? "wanted" : "refused";
     }
 
     public List<FieldProblem> problems() {

@@ -14,7 +14,7 @@ import java.util.Set;
  */
 public record FormDifference(String field, String before, String theirs, String yours) {
     /** What a posted form says about itself, and not about the record. */
-    private static final Set<String> NOT_OF_THE_RECORD = Set.of("action", "base");
+    private static final Set<String> NOT_OF_THE_RECORD = Set.of("action", "base", "version");
 
     /** Every field in which the two changes differ, in the order of the page. */
     public static List<FormDifference> between(Form before, Form theirs, Form yours) {

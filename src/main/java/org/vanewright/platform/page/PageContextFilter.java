@@ -10,27 +10,16 @@ import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import org.springframework.web.filter.OncePerRequestFilter;
-import org.vanewright.platform.EditingPolicy;
 
-/**
- * Gives every template, error pages included, {@code units}, {@code openEditing} and {@code here}, the path and query of
- * the page.
- */
+/** Gives every template, error pages included, {@code units} and {@code here}, the path and query of the page. */
 @Component
 class PageContextFilter extends OncePerRequestFilter {
     static final String UNITS_COOKIE = "units";
-
-    private final EditingPolicy editing;
-
-    PageContextFilter(EditingPolicy editing) {
-        this.editing = editing;
-    }
 
     @Override
     protected void doFilterInternal(HttpServletRequest request, HttpServletResponse response, FilterChain chain)
             throws ServletException, IOException {
         request.setAttribute("units", new Units(UnitSystem.of(cookie(request))));
-        request.setAttribute("openEditing", editing.isOpen());
         request.setAttribute("here", here(request));
         chain.doFilter(request, response);
     }

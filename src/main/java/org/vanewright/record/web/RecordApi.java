@@ -3,7 +3,6 @@ package org.vanewright.record.web;
 import io.swagger.v3.oas.annotations.Operation;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import org.springframework.http.HttpStatus;
 import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
@@ -11,20 +10,17 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestBody;
 import org.springframework.web.bind.annotation.RequestHeader;
 import org.springframework.web.bind.annotation.RequestParam;
-import org.springframework.web.server.ResponseStatusException;
 import org.vanewright.record.RecordContent;
+import org.vanewright.record.RecordNotFoundException;
 import org.vanewright.record.RecordService;
 import org.vanewright.record.Revision;
 import org.vanewright.record.RevisionRef;
 
 /** One kind of record as JSON. A feature extends it and says at which address. */
 public abstract class RecordApi<T extends RecordContent> {
-    private final String plural;
     private final RecordService<T> records;
 
-    /** @param plural the last part of the address, such as {@code airframes} */
-    protected RecordApi(String plural, RecordService<T> records) {
-        this.plural = plural;
+    protected RecordApi(RecordService<T> records) {
         this.records = records;
     }
 
@@ -37,11 +33,11 @@ public abstract class RecordApi<T extends RecordContent> {
         return RevisionSummary.Page.of(records.list(cursor, limit));
     }
 
-    /** A new record. */
-    @Operation(summary = "Publish a new record")
+    /** A draft of a new record. */
+    @Operation(summary = "Start a draft of a new record, complete or not")
     @PostMapping
-    public ResponseEntity<RevisionBody<T>> create(@RequestBody T content) {
-        return RevisionResponses.created(plural, records.create(content, Contributors.OPEN_EDITING, null));
+    public ResponseEntity<DraftBody<?>> create(@RequestBody T content) {
+        return DraftResponses.created(records, records.drafts().start(content));
     }
 
     /** The published revision. */
@@ -51,34 +47,35 @@ public abstract class RecordApi<T extends RecordContent> {
         return RevisionResponses.ok(records.published(slug));
     }
 
-    /** Every revision of a published record. */
-    @Operation(summary = "Every revision, newest first")
+    /** Every revision that the one who asks may see. */
+    @Operation(summary = "Every revision that you may see, newest first")
     @GetMapping("/{slug}/revisions")
-    public List<RevisionSummary> history(@PathVariable("slug") String slug) {
-        records.published(slug);
-        return records.history(slug).stream().map(RevisionSummary::of).toList();
+    public ResponseEntity<List<RevisionSummary>> history(@PathVariable("slug") String slug) {
+        List<Revision<T>> history = records.history(slug);
+        if (history.isEmpty()) {
+            throw new RecordNotFoundException(records.kind(), slug, null);
+        }
+        boolean everybodys = history.stream().allMatch(Revision::isPublic);
+        return ResponseEntity.ok()
+                .cacheControl(RevisionResponses.keeping(everybodys))
+                .body(history.stream().map(RevisionSummary::of).toList());
     }
 
-    /** The next revision; {@code If-Match} names the one it changes by its entity tag. */
-    @Operation(summary = "Publish the next revision; If-Match names the one it changes")
+    /** A draft of the next revision; {@code If-Match} names the one it changes by its entity tag. */
+    @Operation(summary = "Start a draft of the next revision; If-Match names the one it changes")
     @PostMapping("/{slug}/revisions")
-    public ResponseEntity<RevisionBody<T>> revise(
+    public ResponseEntity<DraftBody<?>> revise(
             @PathVariable("slug") String slug,
             @RequestHeader(name = "If-Match", required = false) @Nullable String ifMatch,
             @RequestBody T content) {
-        Revision<T> current = records.published(slug);
-        if (ifMatch == null) {
-            throw new ResponseStatusException(
-                    HttpStatus.PRECONDITION_REQUIRED, "If-Match must name the entity tag of the revision you change.");
-        }
-        if (!RevisionResponses.matches(ifMatch, current)) {
-            throw new ResponseStatusException(
-                    HttpStatus.PRECONDITION_FAILED, "Revision " + current.number() + " is published by now.");
-        }
-        return RevisionResponses.created(plural, records.revise(current.ref(), content, Contributors.OPEN_EDITING));
+        records.drafts().requireAuthor();
+        Revision<T> current = records.shown(slug);
+        EntityTags.require(
+                ifMatch, RevisionResponses.etag(current), "Revision " + current.number() + " is published by now.");
+        return DraftResponses.created(records, records.drafts().startNext(current.ref(), content));
     }
 
-    /** One exact revision, whatever its state. */
+    /** One exact revision, whatever its state, if the one who asks may see it. */
     @Operation(summary = "One exact revision")
     @GetMapping("/{slug}/revisions/{number}")
     public ResponseEntity<RevisionBody<T>> revision(
@@ -89,8 +86,10 @@ public abstract class RecordApi<T extends RecordContent> {
     /** Whether a revision still has its hash. */
     @Operation(summary = "Compute the hash of a revision again")
     @GetMapping("/{slug}/revisions/{number}/verify")
-    public Verification verify(@PathVariable("slug") String slug, @PathVariable("number") int number) {
+    public ResponseEntity<Verification> verify(@PathVariable("slug") String slug, @PathVariable("number") int number) {
         Revision<T> revision = records.exactly(new RevisionRef(slug, number));
-        return Verification.of(revision, records.verify(revision));
+        return ResponseEntity.ok()
+                .cacheControl(RevisionResponses.keeping(revision.isPublic()))
+                .body(Verification.of(revision, records.verify(revision)));
     }
 }

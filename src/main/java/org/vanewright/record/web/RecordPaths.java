@@ -8,5 +8,8 @@ public final class RecordPaths {
     /** One exact revision of it. */
     public static final String REVISION = SLUG + "/revisions/{number:[0-9]{1,6}}";
 
+    /** A draft, below the plural of its kind. */
+    public static final String DRAFT = "drafts/{id:[0-9a-f-]{36}}";
+
     private RecordPaths() {}
 }

@@ -2,12 +2,21 @@ package org.vanewright.record.web;
 
 import java.time.Instant;
 import org.jspecify.annotations.Nullable;
+import org.vanewright.record.Licence;
 import org.vanewright.record.RecordContent;
 import org.vanewright.record.RecordState;
 import org.vanewright.record.Revision;
 import org.vanewright.record.RevisionRef;
 
-/** A revision in the API. */
+/**
+ * A revision in the API.
+ *
+ * @param contributor display name of who submitted it
+ * @param createdAt when it was submitted
+ * @param publishedAt absent until it is public
+ * @param licence under which it may be used
+ * @param reason why it was returned or withdrawn
+ */
 public record RevisionBody<T extends RecordContent>(
         String slug,
         int revision,
@@ -15,6 +24,9 @@ public record RevisionBody<T extends RecordContent>(
         String sha256,
         String contributor,
         Instant createdAt,
+        @Nullable Instant publishedAt,
+        @Nullable Licence licence,
+        @Nullable String reason,
         @Nullable RevisionRef derivedFrom,
         T content) {
     public static <T extends RecordContent> RevisionBody<T> of(Revision<T> r) {
@@ -25,6 +37,9 @@ public record RevisionBody<T extends RecordContent>(
                 r.sha256(),
                 r.contributor(),
                 r.createdAt(),
+                r.standing().publishedAt(),
+                r.standing().licence(),
+                r.standing().reason(),
                 r.derivedFrom(),
                 r.content());
     }

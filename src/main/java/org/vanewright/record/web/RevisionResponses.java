@@ -2,7 +2,6 @@ package org.vanewright.record.web;
 
 import java.net.URI;
 import java.util.Locale;
-import org.jspecify.annotations.Nullable;
 import org.springframework.http.CacheControl;
 import org.springframework.http.ResponseEntity;
 import org.vanewright.record.RecordContent;
@@ -16,7 +15,7 @@ public final class RevisionResponses {
     public static <T extends RecordContent> ResponseEntity<RevisionBody<T>> ok(Revision<T> revision) {
         return ResponseEntity.ok()
                 .eTag(etag(revision))
-                .cacheControl(CacheControl.noCache())
+                .cacheControl(keeping(revision.isPublic()))
                 .body(RevisionBody.of(revision));
     }
 
@@ -26,6 +25,7 @@ public final class RevisionResponses {
         return ResponseEntity.created(
                         URI.create("/api/v1/" + plural + "/" + revision.slug() + "/revisions/" + revision.number()))
                 .eTag(etag(revision))
+                .cacheControl(keeping(revision.isPublic()))
                 .body(RevisionBody.of(revision));
     }
 
@@ -35,16 +35,8 @@ public final class RevisionResponses {
                 + revision.state().name().toLowerCase(Locale.ROOT) + "\"";
     }
 
-    /** Whether an {@code If-Match} header names this revision; {@code *} names any. */
-    public static boolean matches(@Nullable String ifMatch, Revision<?> revision) {
-        if (ifMatch == null) {
-            return false;
-        }
-        for (String tag : ifMatch.split(",", -1)) {
-            if (tag.strip().equals("*") || tag.strip().equals(etag(revision))) {
-                return true;
-            }
-        }
-        return false;
+    /** What is not public stays with who asked; the rest must be asked for again, since a state may move. */
+    public static CacheControl keeping(boolean everybodys) {
+        return everybodys ? CacheControl.noCache() : CacheControl.noStore().cachePrivate();
     }
 }

@@ -6,12 +6,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.FilePayload;
+import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.vanewright.account.NewPeople.NewPerson;
+import org.vanewright.account.Role;
 import org.vanewright.engineering.section.Section;
 import org.vanewright.engineering.section.Sections;
 import org.vanewright.engineering.section.SurfaceSide;
@@ -19,12 +23,30 @@ import org.vanewright.testing.BrowserTest;
 
 /** A person describes a tapered wing with a section from a file. */
 class AirframeBrowserTest extends BrowserTest {
+    private @Nullable NewPerson member;
+
+    private NewPerson member() {
+        if (member == null) {
+            member = newPerson(Role.MEMBER);
+        }
+        return member;
+    }
+
+    /** Saves the draft, then has it published by somebody else, and goes to its page. */
+    private void publish(Page page) {
+        page.locator("button[value=save]").press("Enter");
+        page.waitForURL(Pattern.compile(".*/drafts/[0-9a-f-]{36}[?]saved$"));
+        String draft = URI.create(page.url()).getPath();
+        page.navigate(publishing().publish(member(), draft));
+    }
+
     private static final String PANEL = "surfaces-0-panels-0-";
 
     @ParameterizedTest
     @ValueSource(ints = {NARROW, WIDE})
     void aTaperedWingWithAnUploadedSection(int width) {
         Page page = window(width);
+        signInWindow(page, member());
         page.navigate("/airframes/new");
         assertAccessible(page);
         assertFits(page);
@@ -41,6 +63,7 @@ class AirframeBrowserTest extends BrowserTest {
     @Test
     void theSameWithoutScripts() {
         Page page = windowWithoutScripts(NARROW);
+        signInWindow(page, member());
         page.navigate("/airframes/new");
         describe(page, "Wing without scripts");
         page.locator("button[value='add surfaces[0].keepOuts']").press("Enter");
@@ -61,6 +84,7 @@ class AirframeBrowserTest extends BrowserTest {
     @Test
     void theDrawingAndTheErrorsFollowWhatIsTyped() {
         Page page = window(WIDE);
+        signInWindow(page, member());
         page.navigate("/airframes/new");
         describe(page, "Live wing");
         page.locator("#" + PANEL + "innerSection-naca").fill("4412");
@@ -78,6 +102,7 @@ class AirframeBrowserTest extends BrowserTest {
     @Test
     void aRefusedFormIsAccessibleAndKeepsTheFile() {
         Page page = window(NARROW);
+        signInWindow(page, member());
         page.navigate("/airframes/new");
         page.locator("#" + PANEL + "innerSection-kind-COORDINATES").check();
         page.locator("#" + PANEL + "innerSection-file")
@@ -99,18 +124,20 @@ class AirframeBrowserTest extends BrowserTest {
                 "/",
                 "/airframes",
                 "/airframes/quillmere-tapered-low-wing",
-                "/airframes/quillmere-strut-braced-high-wing/edit",
+                "/airframes/new",
                 "/nowhere"
             })
     void pagesAreAccessibleInBothLightsAndFitAPhone(String path) {
         String name = path.replaceAll("[^a-z]+", "-");
         for (int width : new int[] {NARROW, WIDE}) {
             Page light = window(width);
+            signInWindow(light, member());
             light.navigate(path);
             assertAccessible(light);
             assertFits(light);
             screenshot(light, "page" + name + "-" + width + "-light");
             Page dark = darkWindow(width);
+            signInWindow(dark, member());
             dark.navigate(path);
             assertAccessible(dark);
             screenshot(dark, "page" + name + "-" + width + "-dark");
@@ -134,11 +161,6 @@ class AirframeBrowserTest extends BrowserTest {
 
     private static void fill(Page page, String id, String text) {
         page.locator("#" + id).fill(text);
-    }
-
-    private static void publish(Page page) {
-        page.locator("button[value=save]").press("Enter");
-        page.waitForURL(Pattern.compile(".*/airframes/[a-z0-9-]+$"));
     }
 
     private static void checkShown(Page page, String name) {

@@ -9,23 +9,45 @@ import com.microsoft.playwright.Page;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.util.HashSet;
 import java.util.Set;
 import java.util.regex.Pattern;
 import javax.imageio.ImageIO;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.vanewright.account.NewPeople.NewPerson;
+import org.vanewright.account.Role;
 import org.vanewright.testing.BrowserTest;
 
 /** A person designs a device, turns it about and takes it away. */
 class DeviceBrowserTest extends BrowserTest {
+    private @Nullable NewPerson member;
+
+    private NewPerson member() {
+        if (member == null) {
+            member = newPerson(Role.MEMBER);
+        }
+        return member;
+    }
+
+    /** Saves the draft, then has it published by somebody else, and goes to its page. */
+    private void publish(Page page) {
+        page.locator("button[value=save]").press("Enter");
+        page.waitForURL(Pattern.compile(".*/drafts/[0-9a-f-]{36}[?]saved$"));
+        String draft = URI.create(page.url()).getPath();
+        page.navigate(publishing().publish(member(), draft));
+    }
+
     @ParameterizedTest
     @ValueSource(ints = {NARROW, WIDE})
     void aDeviceIsDesignedSeenAndDownloaded(int width) throws IOException {
         Page page = window(width);
+        signInWindow(page, member());
         page.navigate("/devices/new");
         assertAccessible(page);
         assertFits(page);
@@ -52,11 +74,6 @@ class DeviceBrowserTest extends BrowserTest {
         byte[] bytes = Files.readAllBytes(stl.path());
         assertThat((bytes.length - 84) % 50).isZero();
         assertThat(new String(bytes, 0, 7, StandardCharsets.US_ASCII)).isEqualTo("Unit mm");
-    }
-
-    private static void publish(Page page) {
-        page.locator("button[value=save]").press("Enter");
-        page.waitForURL(Pattern.compile(".*/devices/[a-z0-9-]+$"));
     }
 
     /** The canvas holds more than one flat colour, and other pixels after a turn. */
@@ -101,6 +118,7 @@ class DeviceBrowserTest extends BrowserTest {
     @Test
     void theSameWithoutScripts() {
         Page page = windowWithoutScripts(NARROW);
+        signInWindow(page, member());
         page.navigate("/devices/new");
         page.locator("#name").fill("Vane without scripts");
         page.locator("#piece-PAIR").press("Space");
@@ -137,7 +155,7 @@ class DeviceBrowserTest extends BrowserTest {
             strings = {
                 "/devices",
                 "/devices/ogival-pair-on-one-base",
-                "/devices/rectangular-vane-8-by-20/edit",
+                "/devices/new",
                 "/devices/rectangular-vane-8-by-20/plates?count=60&bedWidthMm=120&bedDepthMm=90",
                 "/devices/rectangular-vane-8-by-20/plates?count=none"
             })
@@ -145,11 +163,13 @@ class DeviceBrowserTest extends BrowserTest {
         String name = path.replaceAll("[^a-z0-9]+", "-");
         for (int width : new int[] {NARROW, WIDE}) {
             Page light = window(width);
+            signInWindow(light, member());
             light.navigate(path);
             assertAccessible(light);
             assertFits(light);
             screenshot(light, "page" + name + "-" + width + "-light");
             Page dark = darkWindow(width);
+            signInWindow(dark, member());
             dark.navigate(path);
             assertAccessible(dark);
             screenshot(dark, "page" + name + "-" + width + "-dark");

@@ -2,17 +2,37 @@ package org.vanewright.device.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.net.URI;
+import java.net.http.HttpResponse;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
+import org.vanewright.account.Role;
 import org.vanewright.testing.ServerTest;
+import org.vanewright.testing.SignedIn;
 
 /** Pages and forms of devices, as plain requests. */
 class DevicePagesTest extends ServerTest {
     private static final String DEMO = "/devices/rectangular-vane-8-by-20";
+
+    private @Nullable SignedIn signedIn;
+
+    private SignedIn member() {
+        if (signedIn == null) {
+            signedIn = signIn(Role.MEMBER);
+        }
+        return signedIn;
+    }
+
+    private static String location(HttpResponse<String> response) {
+        assertThat(response.statusCode()).as(response.body()).isEqualTo(303);
+        return URI.create(response.headers().firstValue("Location").orElseThrow())
+                .getPath();
+    }
 
     @Test
     void theListShowsADrawingOfEachDevice() {
@@ -51,22 +71,21 @@ class DevicePagesTest extends ServerTest {
 
     @Test
     void theFormStartsWithADeviceThatCanBePublished() {
-        Map<String, String> fields = fields(page("/devices/new", 200));
+        Map<String, String> fields = fields(member().page("/devices/new", 200));
         fields.put("name", "From the form's own defaults");
         fields.put("action", "save");
-        var created = postForm("/devices/new", fields);
-        assertThat(created.statusCode()).isEqualTo(302);
-        assertThat(created.headers().firstValue("Location").orElseThrow())
-                .endsWith("/devices/from-the-form-s-own-defaults");
+        String draft = location(member().postForm("/devices/new", fields));
+        assertThat(member().page(draft, 200).select("#form-problems li")).isEmpty();
+        assertThat(publishing().publish(member().person(), draft)).isEqualTo("/devices/from-the-form-s-own-defaults");
     }
 
     @Test
     void aRefusedFormNamesItsFieldsAndKeepsWhatWasTyped() {
-        Map<String, String> fields = fields(page("/devices/new", 200));
+        Map<String, String> fields = fields(member().page("/devices/new", 200));
         fields.put("vane.heightMm", "tall");
         fields.put("vane.lengthMm", "500");
         fields.put("action", "save");
-        Document page = parsed(postForm("/devices/new", fields), 422);
+        Document page = parsed(member().postForm("/devices/new", fields), 422);
         assertThat(page.select("#vane-heightMm").val()).isEqualTo("tall");
         assertThat(page.select("#vane-heightMm-error").text()).contains("a number such as 12.5");
         assertThat(page.select("#vane-lengthMm-error").text()).contains("from 2 mm to 200 mm");
@@ -76,13 +95,13 @@ class DevicePagesTest extends ServerTest {
 
     @Test
     void fieldsThatMeanNothingForTheChoiceAreNotReadButKept() {
-        Map<String, String> fields = fields(page("/devices/new", 200));
+        Map<String, String> fields = fields(member().page("/devices/new", 200));
         fields.put("name", "Ogive with leftovers");
         fields.put("vane.planform", "OGIVAL");
         fields.put("vane.tipRadiusMm", "3");
         fields.put("vane.tipLengthMm", "nonsense");
         fields.put("pair.gapMm", "nonsense");
-        Document checked = parsed(postForm("/devices/new", fields), 200);
+        Document checked = parsed(member().postForm("/devices/new", fields), 200);
         assertThat(checked.select("#form-problems li")).isEmpty();
         assertThat(checked.select("#vane-tipLengthMm").val()).isEqualTo("nonsense");
         assertThat(checked.select("#preview svg.views")).hasSize(1);
@@ -90,13 +109,13 @@ class DevicePagesTest extends ServerTest {
 
     @Test
     void thePreviewDrawsWeighsAndNamesProblems() {
-        Map<String, String> fields = fields(page("/devices/new", 200));
-        Document sound = parsed(postForm("/devices/preview", fields), 200);
+        Map<String, String> fields = fields(member().page("/devices/new", 200));
+        Document sound = parsed(member().postForm("/devices/preview", fields), 200);
         assertThat(sound.select("svg.still, svg.views")).hasSize(2);
         assertThat(sound.text()).contains("Mass at");
         assertThat(sound.select("li[data-field]").eachAttr("data-field")).containsExactly("name");
         fields.put("vane.lengthMm", "90");
-        Document impossible = parsed(postForm("/devices/preview", fields), 200);
+        Document impossible = parsed(member().postForm("/devices/preview", fields), 200);
         assertThat(impossible.select("svg")).isEmpty();
         assertThat(impossible.select("li[data-field=vane-lengthMm] .message").text())
                 .contains("at most");
@@ -104,28 +123,39 @@ class DevicePagesTest extends ServerTest {
 
     @Test
     void whoComesSecondSeesBothVersionsAndLosesNothing() {
-        Map<String, String> fields = fields(page("/devices/new", 200));
+        Map<String, String> fields = fields(member().page("/devices/new", 200));
         fields.put("name", "Edited by two");
         fields.put("action", "save");
-        postForm("/devices/new", fields);
-        Map<String, String> first = fields(page("/devices/edited-by-two/edit", 200));
+        String draft = location(member().postForm("/devices/new", fields));
+        Map<String, String> first = fields(member().page(draft, 200));
         Map<String, String> second = new LinkedHashMap<>(first);
         first.put("vane.heightMm", "9");
         first.put("action", "save");
-        assertThat(postForm("/devices/edited-by-two/edit", first).statusCode()).isEqualTo(302);
+        location(member().postForm(draft, first));
         second.put("vane.heightMm", "7.5");
         second.put("action", "save");
-        Document conflict = parsed(postForm("/devices/edited-by-two/edit", second), 409);
+        Document conflict = parsed(member().postForm(draft, second), 409);
         assertThat(conflict.select(".conflict td").eachText()).containsSequence("8", "9", "7.5");
         assertThat(conflict.select("#vane-heightMm").val()).isEqualTo("7.5");
         Map<String, String> again = fields(conflict);
         again.put("action", "save");
-        assertThat(postForm("/devices/edited-by-two/edit", again).statusCode()).isEqualTo(302);
-        assertThat(page("/devices/edited-by-two", 200).select(".history li")).hasSize(3);
-        assertThat(page("/devices/edited-by-two/revisions/1", 200)
-                        .select("main")
-                        .text())
-                .contains("A later revision has been published");
+        location(member().postForm(draft, again));
+        assertThat(member().page(draft, 200).select("#vane-heightMm").val()).isEqualTo("7.5");
+    }
+
+    @Test
+    void filesOfWhatIsNotPublishedSaySoAndAreKeptByNobody() {
+        Map<String, String> fields = fields(member().page("/devices/new", 200));
+        fields.put("name", "Waiting vane");
+        fields.put("action", "save");
+        String draft = location(member().postForm("/devices/new", fields));
+        publishing().submit(member().person(), draft);
+        String drawing = "/devices/waiting-vane/drawing.svg?revision=1";
+        assertThat(get(drawing).statusCode()).isEqualTo(404);
+        HttpResponse<String> own = member().get(drawing);
+        assertThat(own.body()).contains("not published");
+        assertThat(own.headers().firstValue("Cache-Control").orElseThrow()).contains("no-store", "private");
+        assertThat(get(DEMO + "/drawing.svg?revision=1").body()).doesNotContain("not published");
     }
 
     @Test

@@ -16,7 +16,7 @@ class LongDeviceListTest extends ServerTest {
     void aLongListGoesOnOverOlderPagesUntilItEnds() {
         String design = json(get("/api/v1" + DEMO), 200).get("content").toString();
         for (int i = 1; i <= 13; i++) {
-            json(postJson("/api/v1/devices", design.replace("Rectangular vane 8 by 20", "Paged vane " + i)), 201);
+            shipped("devices", mapper().readTree(design.replace("Rectangular vane 8 by 20", "Paged vane " + i)));
         }
         Document newest = page("/devices", 200);
         assertThat(newest.select(".card")).hasSize(12);

@@ -8,21 +8,41 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.vanewright.account.Role;
 import org.vanewright.testing.ServerTest;
+import org.vanewright.testing.SignedIn;
 
 /** Layout pages as a browser without scripts meets them. */
 class LayoutPagesTest extends ServerTest {
     private static final String DEMO = "/layouts/low-wing-pairs-over-the-taper";
+
+    private @Nullable SignedIn signedIn;
+
+    private SignedIn member() {
+        if (signedIn == null) {
+            signedIn = signIn(Role.MEMBER);
+        }
+        return signedIn;
+    }
+
+    private static String location(HttpResponse<String> response) {
+        assertThat(response.statusCode()).as(response.body()).isEqualTo(303);
+        return URI.create(response.headers().firstValue("Location").orElseThrow())
+                .getPath();
+    }
 
     /** What a browser would send of the form on a page. */
     private static Map<String, String> fields(Document page) {
         Map<String, String> fields = new LinkedHashMap<>();
         Element form = page.expectFirst("form[data-live]");
         for (Element field : form.select("input[name], textarea[name], select[name]")) {
-            fields.put(field.attr("name"), field.tagName().equals("select") ? selected(field) : field.val());
+            if (!field.is("[type=checkbox]:not([checked])")) {
+                fields.put(field.attr("name"), field.tagName().equals("select") ? selected(field) : field.val());
+            }
         }
         return fields;
     }
@@ -32,19 +52,28 @@ class LayoutPagesTest extends ServerTest {
         return option == null ? "" : option.val();
     }
 
+    private String started() {
+        return location(member().postForm(DEMO + "/revisions/1/start", Map.of()));
+    }
+
     private Map<String, String> soundForm(String name) {
-        Map<String, String> fields = fields(page(DEMO + "/edit", 200));
-        fields.remove("base");
+        Map<String, String> fields = fields(member().page(started(), 200));
+        fields.remove("version");
         fields.put("name", name);
         fields.put("action", "save");
         return fields;
     }
 
-    private String publish(String name) {
-        HttpResponse<String> response = postForm("/layouts/new", soundForm(name));
-        assertThat(response.statusCode()).as(response.body()).isEqualTo(302);
-        return URI.create(response.headers().firstValue("Location").orElseThrow())
-                .getPath();
+    private String saved(String name) {
+        return location(member().postForm("/layouts/new", soundForm(name)));
+    }
+
+    private String published(String name) {
+        return publishing().publish(member().person(), saved(name));
+    }
+
+    private String edited(String path) {
+        return location(member().postForm(path + "/edit", Map.of()));
     }
 
     @Test
@@ -74,11 +103,14 @@ class LayoutPagesTest extends ServerTest {
 
     @Test
     void onlyDemonstrationLayoutsAreCalledInvented() {
-        assertThat(page("/layouts/new", 200).select(".invented")).isEmpty();
-        assertThat(page(DEMO + "/edit", 200).select(".invented")).hasSize(1);
-        String path = publish("A real one");
+        assertThat(member().page("/layouts/new", 200).select(".invented")).isEmpty();
+        assertThat(member().page(started(), 200).select(".invented")).hasSize(1);
+        Map<String, String> fields = soundForm("A real one");
+        fields.remove("invented");
+        String path = publishing()
+                .publish(member().person(), location(member().postForm("/layouts/new", fields)));
         assertThat(page(path, 200).select(".invented")).isEmpty();
-        assertThat(page(path + "/edit", 200).select(".invented")).isEmpty();
+        assertThat(member().page(edited(path), 200).select(".invented")).isEmpty();
     }
 
     @Test
@@ -99,8 +131,8 @@ class LayoutPagesTest extends ServerTest {
 
     @Test
     void noPageHoldsAStyleOrScriptOfItsOwn() {
-        for (String path : new String[] {"/layouts", DEMO, DEMO + "/revisions/1", DEMO + "/edit", "/layouts/new"}) {
-            Document page = page(path, 200);
+        for (String path : new String[] {"/layouts", DEMO, DEMO + "/revisions/1", started(), "/layouts/new"}) {
+            Document page = member().page(path, 200);
             assertThat(page.select("style, [style], script:not([src]), [onclick]"))
                     .as(path)
                     .isEmpty();
@@ -114,26 +146,42 @@ class LayoutPagesTest extends ServerTest {
     void stationsAndFormFollowTheChosenUnits() {
         Document page = parsed(get(DEMO, "Cookie", "units=us"), 200);
         assertThat(page.expectFirst("table.figures tbody tr").text()).contains(" in");
-        Map<String, String> fields = fields(parsed(get(DEMO + "/edit", "Cookie", "units=us"), 200));
-        fields.remove("base");
-        fields.put("name", "Typed in inches");
+        member().postForm("/units", Map.of("system", "us", "back", DEMO));
+        Map<String, String> fields = soundForm("Typed in inches");
         fields.put("rows[0].pitchMm", "3.75");
-        fields.put("action", "save");
-        assertThat(postForm("/layouts/new", fields).statusCode()).isEqualTo(302);
+        publishing().publish(member().person(), location(member().postForm("/layouts/new", fields)));
         assertThat(get("/api/v1/layouts/typed-in-inches").body()).contains("\"pitchMm\":95.25", "\"toMm\":1440.0");
     }
 
     @Test
     void savingWhatWasNotChangedGivesTheSameDocument() {
-        String path = publish("Twice the same");
-        Map<String, String> fields = fields(page(path + "/edit", 200));
+        String path = published("Twice the same");
+        String template = path + "/template.pdf?revision=1";
+        String before = get(template).body();
+        String draft = edited(path);
+        Map<String, String> fields = fields(member().page(draft, 200));
         fields.put("action", "save");
-        assertThat(postForm(path + "/edit", fields).statusCode()).isEqualTo(302);
+        location(member().postForm(draft, fields));
+        publishing().publish(member().person(), draft);
         String api = "/api/v1/layouts/twice-the-same/revisions/";
         assertThat(json(get(api + 2), 200).get("sha256"))
                 .isEqualTo(json(get(api + 1), 200).get("sha256"));
         assertThat(page(path + "/revisions/1", 200).select(".note").text()).contains("later revision");
         assertThat(page(path, 200).select(".revision-line").text()).startsWith("Revision 2");
+        assertThat(get(template).body()).as("the same sheet as before").isEqualTo(before);
+        assertThat(page(path, 200).select(".licence a").text()).isEqualTo("CC BY-SA 4.0");
+        assertThat(get(path + "/template.svg").body()).contains("CC BY-SA 4.0").doesNotContain("not published");
+    }
+
+    @Test
+    void aTemplateOfWhatIsNotPublishedSaysSoAndIsKeptByNobody() {
+        String draft = saved("Waiting layout");
+        publishing().submit(member().person(), draft);
+        String template = "/layouts/waiting-layout/template.svg?revision=1";
+        assertThat(get(template).statusCode()).isEqualTo(404);
+        HttpResponse<String> own = member().get(template);
+        assertThat(own.body()).contains("not published");
+        assertThat(own.headers().firstValue("Cache-Control").orElseThrow()).contains("no-store", "private");
     }
 
     @Test
@@ -142,7 +190,7 @@ class LayoutPagesTest extends ServerTest {
         fields.put("rows[0].pitchMm", "sixty");
         fields.put("rows[1].chordFraction", "9");
         fields.put("rows[1].device", "no-such-device@1");
-        Document page = parsed(postForm("/layouts/new", fields), 422);
+        Document page = parsed(member().postForm("/layouts/new", fields), 422);
         Element pitch = page.expectFirst("#rows-0-pitchMm");
         assertThat(pitch.val()).isEqualTo("sixty");
         assertThat(pitch.attr("aria-invalid")).isEqualTo("true");
@@ -160,7 +208,8 @@ class LayoutPagesTest extends ServerTest {
         fields.keySet().removeIf(k -> k.startsWith("rows[1]"));
         Map<String, String> doubled = new LinkedHashMap<>(fields);
         fields.forEach((k, v) -> doubled.put(k.replace("rows[0]", "rows[1]"), v));
-        Document page = parsed(postForm("/layouts/new", doubled), 422);
+        String draft = location(member().postForm("/layouts/new", doubled));
+        Document page = member().page(draft, 200);
         assertThat(page.select("#form-problems").text()).contains("bases that do not overlap");
         assertThat(page.expectFirst("#rows-1-error").text()).contains("bases that do not overlap");
         for (String link : page.select("#form-problems a").eachAttr("href")) {
@@ -170,11 +219,11 @@ class LayoutPagesTest extends ServerTest {
 
     @Test
     void buttonsAddAndRemoveRowsWithoutScripts() {
-        Map<String, String> fields = fields(page("/layouts/new", 200));
+        Map<String, String> fields = fields(member().page("/layouts/new", 200));
         assertThat(fields.get("airframe")).matches("[a-z0-9-]+@[0-9]+");
         fields.put("rows[0].pitchMm", "72.5");
         fields.put("action", "add rows");
-        Document two = parsed(postForm("/layouts/new", fields), 200);
+        Document two = parsed(member().postForm("/layouts/new", fields), 200);
         assertThat(fields(two))
                 .containsEntry("rows[0].pitchMm", "72.5")
                 .containsEntry("rows[1].pitchMm", "72.5")
@@ -183,43 +232,41 @@ class LayoutPagesTest extends ServerTest {
         assertThat(two.select(".error").text()).as("nobody is told off yet").isBlank();
         Map<String, String> more = fields(two);
         more.put("action", "remove rows[0]");
-        assertThat(fields(parsed(postForm("/layouts/new", more), 200)))
+        assertThat(fields(parsed(member().postForm("/layouts/new", more), 200)))
                 .containsEntry("rows[0].name", "Row 2")
                 .doesNotContainKey("rows[1].name");
     }
 
     @Test
     void theFormStartsWithTheAirframeAskedFor() {
-        assertThat(fields(page("/layouts/new?airframe=quillmere-strut-braced-high-wing", 200)))
+        assertThat(fields(member().page("/layouts/new?airframe=quillmere-strut-braced-high-wing", 200)))
                 .containsEntry("airframe", "quillmere-strut-braced-high-wing@1");
-        assertThat(get("/layouts/new?airframe=no-such-airframe").statusCode()).isIn(200, 404);
-        assertThat(get("/layouts/new?airframe=%3Cscript%3E").statusCode()).isIn(200, 400, 404);
+        assertThat(member().get("/layouts/new?airframe=no-such-airframe").statusCode()).isIn(200, 404);
+        assertThat(member().get("/layouts/new?airframe=%3Cscript%3E").statusCode()).isIn(200, 400, 404);
     }
 
     @Test
-    void aSecondEditorSeesBothVersionsAndKeepsTheirs() {
-        String path = publish("Edited by two");
-        Map<String, String> mine = fields(page(path + "/edit", 200));
+    void whoSavesSecondSeesBothVersionsAndMergesThem() {
+        String draft = saved("Edited by two");
+        Map<String, String> mine = fields(member().page(draft, 200));
         Map<String, String> theirs = new LinkedHashMap<>(mine);
         theirs.put("description", "Theirs.");
         theirs.put("action", "save");
-        assertThat(postForm(path + "/edit", theirs).statusCode()).isEqualTo(302);
+        location(member().postForm(draft, theirs));
 
         mine.put("description", "Mine.");
         mine.put("rows[1].pitchMm", "120");
         mine.put("action", "save");
-        Document conflict = parsed(postForm(path + "/edit", mine), 409);
+        Document conflict = parsed(member().postForm(draft, mine), 409);
         assertThat(conflict.select(".conflict table").text()).contains("Theirs.", "Mine.", "120");
-        assertThat(get(conflict.expectFirst(".conflict a").attr("href")).statusCode())
-                .isEqualTo(200);
         Map<String, String> again = fields(conflict);
         assertThat(again)
                 .containsEntry("description", "Mine.")
                 .containsEntry("rows[1].pitchMm", "120")
-                .containsEntry("base", "2");
+                .containsEntry("version", "2");
         again.put("action", "save");
-        assertThat(postForm(path + "/edit", again).statusCode()).isEqualTo(302);
-        assertThat(page(path, 200).select(".revision-line").text()).startsWith("Revision 3");
+        location(member().postForm(draft, again));
+        assertThat(fields(member().page(draft, 200))).containsEntry("description", "Mine.");
     }
 
     @Test
@@ -228,17 +275,15 @@ class LayoutPagesTest extends ServerTest {
         Map<String, String> fields = soundForm(hostile);
         fields.put("rows[0].name", "</text><script>alert(2)</script>");
         fields.put("description", "<img src=x onerror=alert(3)>");
-        HttpResponse<String> response = postForm("/layouts/new", fields);
-        assertThat(response.statusCode()).isEqualTo(302);
-        String path = URI.create(response.headers().firstValue("Location").orElseThrow())
-                .getPath();
-        for (String url : new String[] {path, path + "/edit", "/layouts", "/"}) {
-            Document page = page(url, 200);
+        String draft = location(member().postForm("/layouts/new", fields));
+        String path = publishing().publish(member().person(), draft);
+        for (String url : new String[] {path, edited(path), "/layouts", "/"}) {
+            Document page = member().page(url, 200);
             assertThat(page.select("script:not([src]), img[onerror]")).as(url).isEmpty();
             assertThat(page.text()).as(url).doesNotContain("&lt;script");
         }
         assertThat(page(path, 200).select("h1").text()).isEqualTo(hostile);
-        assertThat(postForm("/layouts/preview", fields).body()).doesNotContain("<script>");
+        assertThat(member().postForm("/layouts/preview", fields).body()).doesNotContain("<script>");
     }
 
     @ParameterizedTest
@@ -247,7 +292,8 @@ class LayoutPagesTest extends ServerTest {
         for (String field : new String[] {"fromMm", "toMm", "pitchMm", "pairGapMm"}) {
             Map<String, String> fields = soundForm("Absurd");
             fields.put("rows[0]." + field, number);
-            Document page = parsed(postForm("/layouts/new", fields), 422);
+            fields.put("action", "check");
+            Document page = parsed(member().postForm("/layouts/new", fields), 200);
             assertThat(page.expectFirst("#rows-0-" + field + "-error").text()).startsWith("Must be");
             assertThat(page.expectFirst("#rows-0-" + field).val()).isEqualTo(number);
         }
@@ -255,12 +301,12 @@ class LayoutPagesTest extends ServerTest {
 
     @Test
     void endlessIndexesAndStrangeActionsChangeNothing() {
-        Map<String, String> fields = fields(page("/layouts/new", 200));
+        Map<String, String> fields = fields(member().page("/layouts/new", 200));
         fields.put("rows[99].pitchMm", "1");
         fields.put("rows[100000000].name", "x");
         fields.put("rows[-1].name", "x");
         fields.put("action", "remove rows[98]; drop");
-        Document page = parsed(postForm("/layouts/new", fields), 200);
+        Document page = parsed(member().postForm("/layouts/new", fields), 200);
         assertThat(page.select("#form-problems").text()).contains("at most 20 entries");
         assertThat(page.select("section.surface").size()).isLessThanOrEqualTo(20);
     }
@@ -268,15 +314,16 @@ class LayoutPagesTest extends ServerTest {
     @Test
     void theDrawingFollowsTheFormWithoutSaving() {
         Map<String, String> fields = soundForm("Preview only");
-        HttpResponse<String> preview = postForm("/layouts/preview", fields);
+        HttpResponse<String> preview = member().postForm("/layouts/preview", fields);
         assertThat(preview.statusCode()).isEqualTo(200);
         assertThat(preview.body()).contains("<svg", "Everything is in order").doesNotContain("<html");
         fields.put("rows[0].pitchMm", "");
-        assertThat(postForm("/layouts/preview", fields).body()).contains("data-field=\"rows-0-pitchMm\"");
+        assertThat(member().postForm("/layouts/preview", fields).body()).contains("data-field=\"rows-0-pitchMm\"");
         assertThat(get("/layouts/preview-only").statusCode()).isEqualTo(404);
-        assertThat(postForm("/layouts/preview", Map.of()).statusCode()).isEqualTo(200);
-        assertThat(postForm("/layouts/new", Map.of("action", "save")).statusCode())
-                .isEqualTo(422);
+        assertThat(member().postForm("/layouts/preview", Map.of()).statusCode()).isEqualTo(200);
+        assertThat(member().postForm("/layouts/new", Map.of("action", "save")).statusCode())
+                .as("a draft may be empty")
+                .isEqualTo(303);
     }
 
     @ParameterizedTest
@@ -286,7 +333,6 @@ class LayoutPagesTest extends ServerTest {
                 "/layouts/%2e%2e",
                 "/layouts/UPPER",
                 "/layouts/a/revisions/0",
-                "/layouts/nowhere/edit",
                 "/layouts/low-wing-pairs-over-the-taper/revisions/99",
                 "/layouts/low-wing-pairs-over-the-taper/revisions/9999999999",
                 "/layouts?cursor=nonsense",
