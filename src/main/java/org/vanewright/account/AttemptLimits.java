@@ -4,6 +4,7 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
+import org.springframework.scheduling.annotation.Scheduled;
 import org.springframework.stereotype.Component;
 import org.vanewright.account.AttemptRepository.Count;
 import org.vanewright.platform.Networks;
@@ -19,29 +20,29 @@ class AttemptLimits {
     private static final Duration LONGEST_WAIT = Duration.ofMinutes(15);
     private static final int MOST_DOUBLINGS = 5;
 
-    /** What is counted: how many attempts are free, and after what rest the count starts anew. */
+    /** What is counted, and after what rest the count starts anew. */
     private enum Kind {
-        ACCOUNT("account:", 5, Duration.ofHours(24)),
-        NETWORK("network:", 30, Duration.ofHours(1)),
+        ACCOUNT("account:", Duration.ofHours(24)),
+        NETWORK("network:", Duration.ofHours(1)),
         /** Apart from the others: a forgotten program with an old token must not keep its network from signing in. */
-        TOKENS("tokens:", 30, Duration.ofHours(1));
+        TOKENS("tokens:", Duration.ofHours(1));
 
         private final String prefix;
-        private final int free;
         private final Duration rest;
 
-        Kind(String prefix, int free, Duration rest) {
+        Kind(String prefix, Duration rest) {
             this.prefix = prefix;
-            this.free = free;
             this.rest = rest;
         }
     }
 
     private final AttemptRepository attempts;
+    private final AttemptSettings settings;
     private final Clock clock;
 
-    AttemptLimits(AttemptRepository attempts, Clock clock) {
+    AttemptLimits(AttemptRepository attempts, AttemptSettings settings, Clock clock) {
         this.attempts = attempts;
+        this.settings = settings;
         this.clock = clock;
     }
 
@@ -52,8 +53,13 @@ class AttemptLimits {
      * @return how long to wait instead; zero to go on
      */
     Duration begin(String account, String address) {
-        Duration network = begin(Kind.NETWORK, Networks.of(address));
+        Duration network = beginInNetwork(address);
         return network.isZero() ? begin(Kind.ACCOUNT, Secrets.hash(account)) : network;
+    }
+
+    /** As {@link #begin}, where there is no account to guess at. */
+    Duration beginInNetwork(String address) {
+        return begin(Kind.NETWORK, Networks.of(address));
     }
 
     /** Counts a token that was refused; how long to wait before the next. */
@@ -70,6 +76,7 @@ class AttemptLimits {
     }
 
     /** Forgets what no longer counts. */
+    @Scheduled(cron = "0 7 * * * *")
     void tidy() {
         attempts.forgetBefore(clock.instant(), Kind.ACCOUNT.rest);
     }
@@ -80,12 +87,16 @@ class AttemptLimits {
         return before.blockedUntil().isAfter(now) ? Duration.between(now, before.blockedUntil()) : Duration.ZERO;
     }
 
-    private static Count counted(Kind kind, Count count, Instant now) {
+    private Count counted(Kind kind, Count count, Instant now) {
         if (count.blockedUntil().isAfter(now)) {
             return count;
         }
         int number = count.lastAt().plus(kind.rest).isBefore(now) ? 1 : count.attempts() + 1;
-        return new Count(number, now, now.plus(wait(number - kind.free)));
+        return new Count(number, now, now.plus(wait(number - free(kind))));
+    }
+
+    private int free(Kind kind) {
+        return kind == Kind.ACCOUNT ? settings.account() : settings.network();
     }
 
     private static Duration wait(int beyond) {

@@ -22,13 +22,13 @@ class AttemptRepository {
     }
 
     /** What is known of one counter. */
-    record Count(int attempts, Instant lastAt, Instant blockedUntil) {
+    public record Count(int attempts, Instant lastAt, Instant blockedUntil) {
         static final Count NONE = new Count(0, Instant.EPOCH, Instant.EPOCH);
     }
 
     /** Changes a counter while nobody else can; gives what stood there before. */
     @Transactional
-    Count change(String counted, UnaryOperator<Count> change) {
+    public Count change(String counted, UnaryOperator<Count> change) {
         jdbc.sql("insert into sign_in_attempt (counted, attempts, last_at, blocked_until)"
                         + " values (:counted, 0, :never, :never) on conflict do nothing")
                 .param("counted", counted)

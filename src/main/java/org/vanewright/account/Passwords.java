@@ -4,9 +4,11 @@ import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
+import org.springframework.http.HttpStatus;
 import org.springframework.security.crypto.argon2.Argon2PasswordEncoder;
 import org.springframework.security.crypto.password.PasswordEncoder;
 import org.springframework.stereotype.Component;
+import org.springframework.web.ErrorResponseException;
 
 /** Hashes and compares passwords, a bounded number at a time. */
 @Component
@@ -58,11 +60,11 @@ class Passwords {
     }
 
     /** More passwords are being checked than this instance has memory for. */
-    static class TooBusyException extends RuntimeException {
+    static class TooBusyException extends ErrorResponseException {
         private static final long serialVersionUID = 1L;
 
         TooBusyException() {
-            super("Too many people are signing in at this moment. Try again in a minute.");
+            super(HttpStatus.TOO_MANY_REQUESTS);
         }
     }
 }

@@ -17,10 +17,12 @@ import org.springframework.core.convert.converter.GenericConverter;
 import org.springframework.core.convert.support.GenericConversionService;
 import org.springframework.core.serializer.DefaultSerializer;
 import org.springframework.core.serializer.support.SerializingConverter;
+import org.springframework.scheduling.annotation.EnableScheduling;
 import org.springframework.session.config.SessionRepositoryCustomizer;
 import org.springframework.session.jdbc.JdbcIndexedSessionRepository;
 
 /** How sessions stand in the database. */
+@EnableScheduling
 @Configuration(proxyBeanMethods = false)
 class SessionStore {
     private static final Logger LOG = LoggerFactory.getLogger(SessionStore.class);

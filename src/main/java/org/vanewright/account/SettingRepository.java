@@ -24,7 +24,7 @@ class SettingRepository {
     }
 
     @Transactional
-    void put(String name, String text) {
+    public void put(String name, String text) {
         jdbc.sql("insert into instance_setting (name, text) values (:name, :text) on conflict do nothing")
                 .param("name", name)
                 .param("text", text)

@@ -12,6 +12,7 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.vanewright.account.HalfSignIns;
+import org.vanewright.account.Joining;
 import org.vanewright.account.OwnAccount;
 import org.vanewright.account.SecondFactorCheck;
 import org.vanewright.account.Sessions;
@@ -35,6 +36,7 @@ class SignInPages {
     private final HalfSignIns half;
     private final Sessions sessions;
     private final OwnAccount account;
+    private final Joining joining;
     private final Actors actors;
 
     SignInPages(
@@ -43,12 +45,14 @@ class SignInPages {
             HalfSignIns half,
             Sessions sessions,
             OwnAccount account,
+            Joining joining,
             Actors actors) {
         this.signingIn = signingIn;
         this.secondFactor = secondFactor;
         this.half = half;
         this.sessions = sessions;
         this.account = account;
+        this.joining = joining;
         this.actors = actors;
     }
 
@@ -99,7 +103,8 @@ class SignInPages {
         return seeOther("/");
     }
 
-    private static String page(Form form, @Nullable String back, HttpServletRequest request, Model model) {
+    private String page(Form form, @Nullable String back, HttpServletRequest request, Model model) {
+        model.addAttribute("registering", joining.registeringIsOpen());
         model.addAttribute("form", form);
         model.addAttribute("back", LocalPath.orHome(back));
         model.addAttribute("kept", KeptForm.waits(request));

@@ -1,0 +1,167 @@
+package org.vanewright.account;
+
+import java.time.Clock;
+import java.time.Duration;
+import java.time.temporal.ChronoUnit;
+import java.util.Optional;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.PlatformTransactionManager;
+import org.springframework.transaction.support.TransactionTemplate;
+import org.vanewright.account.OneTimeLink.Purpose;
+import org.vanewright.audit.AuditLog;
+import org.vanewright.engineering.input.Checks;
+import org.vanewright.engineering.input.FieldProblem;
+import org.vanewright.engineering.input.InvalidInputException;
+
+/** How people come to have an account. */
+@Service
+public class Joining {
+    private static final int LONGEST_SHOWN = 80;
+
+    private final PersonRepository people;
+    private final PersonRules rules;
+    private final Passwords passwords;
+    private final Links links;
+    private final SetUp setUp;
+    private final SettingRepository settings;
+    private final AttemptLimits limits;
+    private final AuditLog audit;
+    private final Clock clock;
+    private final TransactionTemplate transaction;
+
+    Joining(
+            PersonRepository people,
+            PersonRules rules,
+            Passwords passwords,
+            Links links,
+            SetUp setUp,
+            SettingRepository settings,
+            AttemptLimits limits,
+            AuditLog audit,
+            Clock clock,
+            PlatformTransactionManager transactions) {
+        this.people = people;
+        this.rules = rules;
+        this.passwords = passwords;
+        this.links = links;
+        this.setUp = setUp;
+        this.settings = settings;
+        this.limits = limits;
+        this.audit = audit;
+        this.clock = clock;
+        this.transaction = new TransactionTemplate(transactions);
+    }
+
+    /** What somebody says of themselves to get an account. */
+    public record Details(@Nullable String email, @Nullable String name, String password) {
+        /** Passwords are written nowhere. */
+        @Override
+        public String toString() {
+            return "Details of " + email;
+        }
+    }
+
+    /** The link, while the first steward can still be made by it. */
+    public Optional<OneTimeLink> setUp(String secret) {
+        return setUp.isOpen() ? links.open(Purpose.SET_UP, secret) : Optional.empty();
+    }
+
+    /** The link, while somebody can still join by it. */
+    public Optional<OneTimeLink> invitation(String secret) {
+        return links.open(Purpose.INVITATION, secret);
+    }
+
+    /**
+     * Makes the first steward.
+     *
+     * @return nobody where the link does not work or somebody was faster
+     * @throws InvalidInputException where the details cannot be used; the link still works then
+     */
+    public Optional<Person> setUp(String secret, Details details) {
+        return setUp(secret).flatMap(link -> {
+            Person steward = checked(details, Role.STEWARD, PersonState.ACTIVE);
+            return add(link, steward, details, "account.set-up", settings::closeSetUp);
+        });
+    }
+
+    /** As {@link #setUp(String, Details)}, by an invitation and in the role that its maker chose. */
+    public Optional<Person> join(String secret, Details details) {
+        return invitation(secret).flatMap(link -> {
+            Role role = link.role() == null ? Role.MEMBER : link.role();
+            Person person = checked(details, role, PersonState.ACTIVE);
+            return add(link, person, details, "account.joined", () -> true);
+        });
+    }
+
+    /** Whether anybody may ask for an account. */
+    public boolean registeringIsOpen() {
+        return settings.find("registering").filter("open"::equals).isPresent();
+    }
+
+    /**
+     * Asks for an account, which a steward then admits. Who asks learns nothing about whether the address is known.
+     *
+     * @param address of the network
+     * @return how long to wait instead; zero where it was done
+     */
+    public Duration register(Details details, String address) {
+        Person person = checked(details, Role.MEMBER, PersonState.PENDING);
+        Duration delay = limits.beginInNetwork(address);
+        if (delay.isZero()) {
+            boolean added = people.add(person, passwords.hash(details.password()));
+            audit.add(
+                    null, person.name(), added ? "account.registered" : "account.registered-again", person.email(), "");
+        }
+        return delay;
+    }
+
+    private Optional<Person> add(OneTimeLink link, Person person, Details details, String event, OnlyOnce once) {
+        String hash = passwords.hash(details.password());
+        Optional<Person> added = transaction.execute(status -> {
+            if (!links.use(link) || !once.mine()) {
+                status.setRollbackOnly();
+                return Optional.empty();
+            }
+            if (!people.add(person, hash)) {
+                // Rolls back, so that the link still works.
+                throw new InvalidInputException(new FieldProblem(
+                        "email", shown(person.email()), "an address that has no account here; sign in with that one"));
+            }
+            String detail = person.role().label() + (link.note().isEmpty() ? "" : ", invited as " + link.note());
+            audit.add(person.id(), person.name(), event, person.email(), detail);
+            return Optional.of(person);
+        });
+        return added == null ? Optional.empty() : added;
+    }
+
+    /** What only one of those who try at the same time gets. */
+    private interface OnlyOnce {
+        boolean mine();
+    }
+
+    private Person checked(Details details, Role role, PersonState state) {
+        String email = String.valueOf(EmailAddress.of(details.email()).orElse(""));
+        String name = details.name() == null ? "" : details.name().strip();
+        Checks checks = new Checks();
+        rules.email(checks, details.email());
+        rules.name(checks, details.name());
+        rules.password(checks, "newPassword", details.password(), email, name);
+        checks.throwIfAny();
+        return new Person(
+                UUID.randomUUID().toString(),
+                email,
+                name,
+                role,
+                state,
+                null,
+                1,
+                clock.instant().truncatedTo(ChronoUnit.MICROS),
+                null);
+    }
+
+    private static String shown(String text) {
+        return text.length() <= LONGEST_SHOWN ? text : text.substring(0, LONGEST_SHOWN - 1) + "…";
+    }
+}
