@@ -67,8 +67,7 @@ class ApiDescription implements OpenApiCustomizer {
         }
     }
 
-    private void describeBody(
-            String path, PathItem.HttpMethod method, Operation operation, boolean calculation) {
+    private void describeBody(String path, PathItem.HttpMethod method, Operation operation, boolean calculation) {
         add(operation, 400, "One or more fields cannot be used; all of them are listed.");
         add(operation, 413, "The body is too large.");
         add(operation, 415, "The body is not application/json.");

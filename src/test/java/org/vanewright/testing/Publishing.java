@@ -42,22 +42,22 @@ public final class Publishing {
     public String publish(NewPerson author, String draftPath) {
         Revision<?> revision = submit(author, draftPath);
         String plural = draftPath.replaceFirst("^.*/([a-z]+)/drafts/.*$", "$1");
-        Acting.as(NewPeople.add(service, Role.MAINTAINER), () -> service(plural)
-                .reviews()
-                .publish(revision.ref()));
+        Acting.as(
+                NewPeople.add(service, Role.MAINTAINER),
+                () -> service(plural).reviews().publish(revision.ref()));
         return "/" + plural + "/" + revision.slug();
     }
 
     public Revision<?> giveBack(String plural, RevisionRef ref, String reason) {
-        return Acting.as(NewPeople.add(service, Role.MAINTAINER), () -> service(plural)
-                .reviews()
-                .giveBack(ref, reason));
+        return Acting.as(
+                NewPeople.add(service, Role.MAINTAINER),
+                () -> service(plural).reviews().giveBack(ref, reason));
     }
 
     public Revision<?> withdraw(String plural, RevisionRef ref, String reason) {
-        return Acting.as(NewPeople.add(service, Role.MAINTAINER), () -> service(plural)
-                .reviews()
-                .withdraw(ref, reason));
+        return Acting.as(
+                NewPeople.add(service, Role.MAINTAINER),
+                () -> service(plural).reviews().withdraw(ref, reason));
     }
 
     /** Puts a record on the public record at once; gives its revision. */

@@ -121,10 +121,8 @@ public abstract class ServerTest {
 
     /** A public record with that document; gives the address of its page. */
     protected final String shipped(String plural, JsonNode document) {
-        Class<?> type = context.getBean(Records.class)
-                .ofPlural(plural)
-                .orElseThrow()
-                .contentType();
+        Class<?> type =
+                context.getBean(Records.class).ofPlural(plural).orElseThrow().contentType();
         Revision<?> revision = publishing().ship(plural, mapper.treeToValue(document, type));
         return "/" + plural + "/" + revision.slug();
     }

@@ -119,14 +119,7 @@ class AirframeBrowserTest extends BrowserTest {
     }
 
     @ParameterizedTest
-    @ValueSource(
-            strings = {
-                "/",
-                "/airframes",
-                "/airframes/quillmere-tapered-low-wing",
-                "/airframes/new",
-                "/nowhere"
-            })
+    @ValueSource(strings = {"/", "/airframes", "/airframes/quillmere-tapered-low-wing", "/airframes/new", "/nowhere"})
     void pagesAreAccessibleInBothLightsAndFitAPhone(String path) {
         String name = path.replaceAll("[^a-z]+", "-");
         for (int width : new int[] {NARROW, WIDE}) {

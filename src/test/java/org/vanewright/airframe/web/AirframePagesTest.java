@@ -145,8 +145,7 @@ class AirframePagesTest extends ServerTest {
         Map<String, String> typed = soundForm("Twice the same");
         typed.put("surfaces[1].panels[0].innerSection.kind", "COORDINATES");
         typed.put("surfaces[1].panels[0].innerSection.coordinates", coordinates());
-        String path = publishing()
-                .publish(member().person(), location(member().postForm("/airframes/new", typed)));
+        String path = publishing().publish(member().person(), location(member().postForm("/airframes/new", typed)));
         String draft = edited(path);
         Map<String, String> fields = fields(member().page(draft, 200));
         assertThat(fields.get("surfaces[1].panels[0].innerSection.title")).isEqualTo("Club section");
@@ -311,9 +310,7 @@ class AirframePagesTest extends ServerTest {
     @Test
     void aWithdrawnAirframeStaysReadableWithItsReason() {
         String path = published("Withdrawn wing");
-        publishing()
-                .withdraw(
-                        "airframes", new RevisionRef("withdrawn-wing", 1), "The sections were measured wrongly.");
+        publishing().withdraw("airframes", new RevisionRef("withdrawn-wing", 1), "The sections were measured wrongly.");
         Document page = page(path, 200);
         assertThat(page.select(".withdrawn").text()).contains("Do not build", "measured wrongly");
         assertThat(page.select(".revision-line").text()).contains("withdrawn");
@@ -377,7 +374,8 @@ class AirframePagesTest extends ServerTest {
         Document page = visitor.page(draft, 200);
         assertThat(page.select("#description").val()).isEqualTo("Typed while the session ended.");
         assertThat(page.select("[role=status]").text()).contains("not saved yet");
-        assertThat(member().page(draft, 200).select("#description").val()).isNotEqualTo("Typed while the session ended.");
+        assertThat(member().page(draft, 200).select("#description").val())
+                .isNotEqualTo("Typed while the session ended.");
     }
 
     @Test

@@ -108,7 +108,8 @@ class DeviceApiTest extends ServerTest {
                 document("To be revised").put("description", "Changed.").toString();
         assertThat(postJson(revisions, changed, "If-Match", etag).statusCode()).isEqualTo(401);
         assertThat(json(send(revisions, changed), 428).get("detail").asString()).contains("If-Match");
-        assertThat(send(revisions, changed, "If-Match", "\"9-abc\"").statusCode()).isEqualTo(412);
+        assertThat(send(revisions, changed, "If-Match", "\"9-abc\"").statusCode())
+                .isEqualTo(412);
         JsonNode draft = json(send(revisions, changed, "If-Match", etag), 201);
         assertThat(draft.at("/base/revision").asInt()).isEqualTo(1);
         assertThat(send(revisions, changed, "If-Match", etag).statusCode())

@@ -52,7 +52,10 @@ class LayoutApiTest extends ServerTest {
 
     private List<String> refused(ObjectNode document) {
         return StreamSupport.stream(
-                        json(send(API, document.toString()), 201).get("problems").spliterator(), false)
+                        json(send(API, document.toString()), 201)
+                                .get("problems")
+                                .spliterator(),
+                        false)
                 .map(p -> p.get("field").asString())
                 .toList();
     }
@@ -93,7 +96,8 @@ class LayoutApiTest extends ServerTest {
                 document("To be revised").put("description", "Changed.").toString();
         assertThat(postJson(revisions, changed, "If-Match", etag).statusCode()).isEqualTo(401);
         assertThat(json(send(revisions, changed), 428).get("detail").asString()).contains("If-Match");
-        assertThat(send(revisions, changed, "If-Match", "\"9-abc\"").statusCode()).isEqualTo(412);
+        assertThat(send(revisions, changed, "If-Match", "\"9-abc\"").statusCode())
+                .isEqualTo(412);
         JsonNode draft = json(send(revisions, changed, "If-Match", etag), 201);
         assertThat(draft.at("/base/revision").asInt()).isEqualTo(1);
         assertThat(send(revisions, changed, "If-Match", etag).statusCode())

@@ -7,8 +7,8 @@ import java.io.IOException;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
-import java.net.http.HttpResponse.BodyHandlers;
 import java.net.http.HttpResponse;
+import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.StreamSupport;
@@ -235,9 +235,11 @@ class LayoutFilesTest extends ServerTest {
         document.put("invented", false).put("name", "<script>alert(1)</script>)Tj (x \u0007\u202E");
         ((ObjectNode) document.get("rows").get(0)).put("name", "=HYPERLINK(\"http://evil.example\",\"x\")");
         assertThatThrownBy(() -> shipped("layouts", document))
-                .isInstanceOfSatisfying(InvalidInputException.class, e -> assertThat(e.problems())
-                        .extracting(FieldProblem::field)
-                        .contains("name"));
+                .isInstanceOfSatisfying(
+                        InvalidInputException.class,
+                        e -> assertThat(e.problems())
+                                .extracting(FieldProblem::field)
+                                .contains("name"));
         document.put("name", "<script>alert(1)</script>)Tj (x");
         String slug = shipped("layouts", document).replace("/layouts/", "");
         assertThat(slug).matches("[a-z0-9-]+");

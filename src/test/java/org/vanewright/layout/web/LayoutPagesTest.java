@@ -107,8 +107,7 @@ class LayoutPagesTest extends ServerTest {
         assertThat(member().page(started(), 200).select(".invented")).hasSize(1);
         Map<String, String> fields = soundForm("A real one");
         fields.remove("invented");
-        String path = publishing()
-                .publish(member().person(), location(member().postForm("/layouts/new", fields)));
+        String path = publishing().publish(member().person(), location(member().postForm("/layouts/new", fields)));
         assertThat(page(path, 200).select(".invented")).isEmpty();
         assertThat(member().page(edited(path), 200).select(".invented")).isEmpty();
     }
@@ -241,8 +240,10 @@ class LayoutPagesTest extends ServerTest {
     void theFormStartsWithTheAirframeAskedFor() {
         assertThat(fields(member().page("/layouts/new?airframe=quillmere-strut-braced-high-wing", 200)))
                 .containsEntry("airframe", "quillmere-strut-braced-high-wing@1");
-        assertThat(member().get("/layouts/new?airframe=no-such-airframe").statusCode()).isIn(200, 404);
-        assertThat(member().get("/layouts/new?airframe=%3Cscript%3E").statusCode()).isIn(200, 400, 404);
+        assertThat(member().get("/layouts/new?airframe=no-such-airframe").statusCode())
+                .isIn(200, 404);
+        assertThat(member().get("/layouts/new?airframe=%3Cscript%3E").statusCode())
+                .isIn(200, 400, 404);
     }
 
     @Test
