@@ -96,7 +96,11 @@ class AttemptLimits {
     }
 
     private int free(Kind kind) {
-        return kind == Kind.ACCOUNT ? settings.account() : settings.network();
+        return switch (kind) {
+            case ACCOUNT -> settings.account();
+            case NETWORK -> settings.network();
+            case TOKENS -> settings.tokens();
+        };
     }
 
     private static Duration wait(int beyond) {

@@ -11,9 +11,11 @@ import org.springframework.validation.annotation.Validated;
  *
  * @param account with one account; common practice, no source
  * @param network from one network, where several people may share an address
+ * @param tokens refused tokens from one network
  */
 @Validated
 @ConfigurationProperties("vanewright.attempts")
 record AttemptSettings(
         @Min(1) @Max(100) @DefaultValue("5") int account,
-        @Min(1) @Max(1_000_000) @DefaultValue("30") int network) {}
+        @Min(1) @Max(1_000_000) @DefaultValue("30") int network,
+        @Min(1) @Max(1_000_000) @DefaultValue("30") int tokens) {}

@@ -42,7 +42,7 @@ final class Bench implements AutoCloseable {
         stored = Databases.transactional(source, LinkRepository::new);
         settings = Databases.transactional(source, SettingRepository::new);
         attempts = Databases.transactional(source, AttemptRepository::new);
-        limits = new AttemptLimits(attempts, new AttemptSettings(5, 30), clock);
+        limits = new AttemptLimits(attempts, new AttemptSettings(5, 30, 30), clock);
         links = new Links(stored, clock);
         setUp = new SetUp(people, settings, stored, links, new BaseUrl("", new MockEnvironment()));
         PersonRules rules = new PersonRules(new PasswordStrength());

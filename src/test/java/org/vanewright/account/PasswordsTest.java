@@ -70,7 +70,7 @@ class PasswordsTest {
 
     private List<FieldProblem> problems(String password) {
         Checks checks = new Checks();
-        rules.password(checks, "newPassword", password, "kestrel.k@club.example", "Robin Lake-Heron");
+        rules.password(checks, "newPassword", password, "kestrel.k@club.example", "Robin Lake-Field");
         return checks.problems();
     }
 }

@@ -89,7 +89,7 @@ class ServiceTest {
         JsonNode problem = problem(response, status);
         assertThat(problem.get("title").asString()).isNotBlank();
         assertThat(response.body()).doesNotContain("secret", "trace");
-        if (status == 409) {
+        if (kind.equals("conflict")) {
             assertThat(problem.at("/current/revision").asInt()).isEqualTo(2);
             assertThat(problem.at("/current/content/name").asString()).isEqualTo("Kite");
         }

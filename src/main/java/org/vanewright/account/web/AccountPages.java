@@ -77,6 +77,8 @@ class AccountPages {
             model.addAttribute("estimate", strength.of(next, me.email(), me.name()));
             return page(me, details(me), empty().refuse(e.problems()), model);
         }
+        // This session ended with the others; a new one takes its place.
+        sessions.end(request);
         sessions.begin(request, response, me, "password changed");
         return seeOther(PATH + "?changed");
     }
