@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
+import org.vanewright.platform.CsvCells;
 
 /** The station table as comma-separated values (RFC 4180), units in the column names. */
 public final class StationCsv {
@@ -36,11 +37,11 @@ public final class StationCsv {
         try (CSVPrinter printer = new CSVPrinter(out, FORMAT)) {
             for (StationRow r : rows) {
                 printer.printRecord(
-                        plain(r.surface()),
+                        CsvCells.defuse(r.surface()),
                         r.wing(),
                         r.device(),
                         r.row(),
-                        plain(r.rowName()),
+                        CsvCells.defuse(r.rowName()),
                         r.side(),
                         r.panel(),
                         number("%.2f", r.spanStationMm()),
@@ -60,10 +61,5 @@ public final class StationCsv {
 
     private static String number(String format, double value) {
         return String.format(Locale.ROOT, format, value);
-    }
-
-    /** A name that a spreadsheet would take for a formula gets an apostrophe in front. */
-    private static String plain(String text) {
-        return text.matches("(?s)[=+\\-@\\t\\r].*") ? "'" + text : text;
     }
 }

@@ -1,0 +1,4 @@
+@NullMarked
+package org.vanewright.platform.log;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package org.vanewright.record.check;
+
+import org.jspecify.annotations.NullMarked;
