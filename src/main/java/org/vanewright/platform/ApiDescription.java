@@ -32,6 +32,7 @@ class ApiDescription implements OpenApiCustomizer {
     private static final String PROBLEM = "Problem";
     private static final String RECORDS = "/api/v1/";
     private static final String DRAFTS = "/api/v1/drafts/";
+    private static final String REVIEW = "/api/v1/review/";
     private static final String CALCULATIONS = "/api/v1/calculations/";
 
     private final JsonMapper mapper;
@@ -91,9 +92,7 @@ class ApiDescription implements OpenApiCustomizer {
     }
 
     private void addExample(String path, Operation operation) {
-        String name = path.startsWith(CALCULATIONS)
-                ? "api/examples/" + path.substring(CALCULATIONS.length()) + ".json"
-                : "db/demo/" + path.substring(RECORDS.length()).replaceFirst("/.*", "") + "/*.json";
+        String name = exampleName(path);
         try {
             Resource[] found = new PathMatchingResourcePatternResolver().getResources("classpath*:" + name);
             MediaType body = operation.getRequestBody().getContent().get("application/json");
@@ -105,6 +104,15 @@ class ApiDescription implements OpenApiCustomizer {
         } catch (IOException e) {
             throw new UncheckedIOException("no example for " + path, e);
         }
+    }
+
+    /** Calculations and steps have examples of their own; records are shown by the demonstration's. */
+    private static String exampleName(String path) {
+        if (path.startsWith(CALCULATIONS) || path.startsWith(DRAFTS) || path.startsWith(REVIEW)) {
+            String last = path.substring(path.lastIndexOf('/') + 1);
+            return "api/examples/" + (last.startsWith("{") ? "draft" : last) + ".json";
+        }
+        return "db/demo/" + path.substring(RECORDS.length()).replaceFirst("/.*", "") + "/*.json";
     }
 
     private static void add(Operation operation, int status, String description) {

@@ -17,6 +17,7 @@ class HomePageTest extends ServerTest {
         assertThat(page.select(".news li")).isNotEmpty();
         assertThat(page.select(".caution li")).hasSize(7);
         assertThat(page.text()).doesNotContain("??", "''");
-        assertThat(page.select(".open-note").text()).contains("Editing is open");
+        assertThat(page.select(".open-note")).as("editing is open to nobody").isEmpty();
+        assertThat(page.select(".masthead a[href=/sign-in]").text()).isEqualTo("Sign in");
     }
 }
