@@ -26,6 +26,7 @@ public class Joining {
     private final Links links;
     private final SetUp setUp;
     private final SettingRepository settings;
+    private final InstanceSettings instance;
     private final AttemptLimits limits;
     private final AuditLog audit;
     private final Clock clock;
@@ -38,6 +39,7 @@ public class Joining {
             Links links,
             SetUp setUp,
             SettingRepository settings,
+            InstanceSettings instance,
             AttemptLimits limits,
             AuditLog audit,
             Clock clock,
@@ -48,6 +50,7 @@ public class Joining {
         this.links = links;
         this.setUp = setUp;
         this.settings = settings;
+        this.instance = instance;
         this.limits = limits;
         this.audit = audit;
         this.clock = clock;
@@ -97,7 +100,7 @@ public class Joining {
 
     /** Whether anybody may ask for an account. */
     public boolean registeringIsOpen() {
-        return settings.find("registering").filter("open"::equals).isPresent();
+        return instance.registeringIsOpen();
     }
 
     /**

@@ -1,11 +1,9 @@
 package org.vanewright.account;
 
 import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.security.SecureRandom;
 import java.util.Base64;
-import java.util.HexFormat;
+import org.vanewright.platform.Downloads;
 
 /** Secrets for links: 256 bits, of which only a hash is stored. */
 final class Secrets {
@@ -22,11 +20,6 @@ final class Secrets {
 
     /** SHA-256 in hexadecimal; a slow hash is needed only for what people choose themselves. */
     static String hash(String secret) {
-        try {
-            byte[] digest = MessageDigest.getInstance("SHA-256").digest(secret.getBytes(StandardCharsets.UTF_8));
-            return HexFormat.of().formatHex(digest);
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException(e);
-        }
+        return Downloads.sha256(secret.getBytes(StandardCharsets.UTF_8));
     }
 }

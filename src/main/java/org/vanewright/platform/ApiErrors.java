@@ -43,16 +43,14 @@ class ApiErrors extends ResponseEntityExceptionHandler {
         return answer(Problems.badInput(e.problems()));
     }
 
-    @ExceptionHandler
-    ResponseEntity<ProblemDetail> handle(RecordNotFoundException e) {
+    @ExceptionHandler({RecordNotFoundException.class, DraftNotFoundException.class})
+    ResponseEntity<ProblemDetail> handleMissing(RuntimeException e) {
         return answer(Problems.of(HttpStatus.NOT_FOUND, "Not found", String.valueOf(e.getMessage())));
     }
 
     @ExceptionHandler
     ResponseEntity<ProblemDetail> handle(RevisionConflictException e) {
-        ProblemDetail problem = Problems.of(HttpStatus.CONFLICT, "Changed meanwhile", String.valueOf(e.getMessage()));
-        problem.setProperty("current", RevisionBody.of(e.current()));
-        return answer(problem);
+        return changedMeanwhile(e, RevisionBody.of(e.current()));
     }
 
     @ExceptionHandler
@@ -70,14 +68,13 @@ class ApiErrors extends ResponseEntityExceptionHandler {
     }
 
     @ExceptionHandler
-    ResponseEntity<ProblemDetail> handle(DraftNotFoundException e) {
-        return answer(Problems.of(HttpStatus.NOT_FOUND, "Not found", String.valueOf(e.getMessage())));
+    ResponseEntity<ProblemDetail> handle(DraftConflictException e) {
+        return changedMeanwhile(e, DraftBody.of(e.current(), null));
     }
 
-    @ExceptionHandler
-    ResponseEntity<ProblemDetail> handle(DraftConflictException e) {
+    private static ResponseEntity<ProblemDetail> changedMeanwhile(Exception e, Object current) {
         ProblemDetail problem = Problems.of(HttpStatus.CONFLICT, "Changed meanwhile", String.valueOf(e.getMessage()));
-        problem.setProperty("current", DraftBody.of(e.current(), null));
+        problem.setProperty("current", current);
         return answer(problem);
     }
 

@@ -17,6 +17,7 @@ import org.springframework.web.multipart.MaxUploadSizeExceededException;
 import org.springframework.web.servlet.ModelAndView;
 import org.vanewright.engineering.input.InvalidInputException;
 import org.vanewright.platform.form.ExpiredForms;
+import org.vanewright.platform.page.SeeOther;
 import org.vanewright.record.DraftClosedException;
 import org.vanewright.record.DraftConflictException;
 import org.vanewright.record.DraftNotFoundException;
@@ -43,13 +44,13 @@ class PageErrors {
         return ProblemPage.of(HttpStatus.BAD_REQUEST, "Input cannot be used", detail, null);
     }
 
-    @ExceptionHandler
-    ModelAndView handle(RecordNotFoundException e) {
+    @ExceptionHandler({RecordNotFoundException.class, DraftNotFoundException.class})
+    ModelAndView handleMissing(RuntimeException e) {
         return ProblemPage.of(HttpStatus.NOT_FOUND, "Not found", String.valueOf(e.getMessage()), null);
     }
 
-    @ExceptionHandler
-    ModelAndView handle(RevisionConflictException e) {
+    @ExceptionHandler({RevisionConflictException.class, DraftConflictException.class})
+    ModelAndView handleConflict(RuntimeException e) {
         return ProblemPage.of(HttpStatus.CONFLICT, "Changed meanwhile", String.valueOf(e.getMessage()), null);
     }
 
@@ -66,8 +67,7 @@ class PageErrors {
         Optional<URI> next = "GET".equals(request.getMethod())
                 ? Optional.of(ExpiredForms.signIn(ExpiredForms.back(request)))
                 : forms.keep(request, false);
-        return next.<Object>map(to ->
-                        ResponseEntity.status(HttpStatus.SEE_OTHER).location(to).build())
+        return next.<Object>map(to -> SeeOther.at(to))
                 .orElseGet(() ->
                         ProblemPage.of(HttpStatus.FORBIDDEN, "Sign in first", String.valueOf(e.getMessage()), null));
     }
@@ -75,16 +75,6 @@ class PageErrors {
     @ExceptionHandler
     ModelAndView handle(NotAllowedException e) {
         return ProblemPage.of(HttpStatus.FORBIDDEN, "Not allowed", String.valueOf(e.getMessage()), null);
-    }
-
-    @ExceptionHandler
-    ModelAndView handle(DraftNotFoundException e) {
-        return ProblemPage.of(HttpStatus.NOT_FOUND, "Not found", String.valueOf(e.getMessage()), null);
-    }
-
-    @ExceptionHandler
-    ModelAndView handle(DraftConflictException e) {
-        return ProblemPage.of(HttpStatus.CONFLICT, "Changed meanwhile", String.valueOf(e.getMessage()), null);
     }
 
     @ExceptionHandler

@@ -52,4 +52,9 @@ public record Actor(@Nullable String id, String name, Set<Power> powers) {
         }
         return id;
     }
+
+    /** As {@link #require}, with the person's name. */
+    public PersonRef person(Power power) {
+        return new PersonRef(require(power), name);
+    }
 }

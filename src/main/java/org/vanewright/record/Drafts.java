@@ -1,8 +1,8 @@
 package org.vanewright.record;
 
 import java.util.Locale;
-import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.vanewright.engineering.input.Checks;
@@ -18,16 +18,17 @@ public final class Drafts<T extends RecordContent> {
     public static final int MOST_OPEN = 200;
 
     private static final int LARGEST_CONTENT = 1_000_000;
-    private static final int LONGEST_SUMMARY = 1000;
 
     private final RecordService<T> service;
     private final RevisionRepository<T> records;
     private final RecordDesk desk;
+    private final Submissions<T> submissions;
 
     Drafts(RecordService<T> service, RevisionRepository<T> records, RecordDesk desk) {
         this.service = service;
         this.records = records;
         this.desk = desk;
+        this.submissions = new Submissions<>(service, this, records, desk);
     }
 
     /** Lets pass whoever may write drafts. */
@@ -89,7 +90,7 @@ public final class Drafts<T extends RecordContent> {
                 .orElseThrow(() -> new RecordNotFoundException(service.kind(), ref.slug(), ref.revision()));
     }
 
-    private void requireCurrent(RevisionRef base) {
+    void requireCurrent(RevisionRef base) {
         Optional<Revision<T>> current = records.latest(base.slug());
         if (current.isPresent() && !current.get().ref().equals(base)) {
             throw new RevisionConflictException(base, current.get());
@@ -196,7 +197,7 @@ public final class Drafts<T extends RecordContent> {
         }
     }
 
-    private Draft<T> open(String id) {
+    Draft<T> open(String id) {
         Draft<T> draft = find(id);
         if (!draft.state().isOpen()) {
             throw new DraftClosedException("This draft is " + draft.state().label() + " and cannot be changed.");
@@ -215,84 +216,17 @@ public final class Drafts<T extends RecordContent> {
      * @throws RevisionConflictException if another revision was published since the one it changes
      */
     public Revision<T> submit(String id, int version, @Nullable Licence licence, @Nullable String summary) {
-        PersonRef person = desk.require(Power.SUBMIT);
-        Revision<T> submitted = desk.together(() -> {
-            Draft<T> draft = open(id);
-            if (draft.version() != version) {
-                throw new DraftConflictException(version, draft);
-            }
-            if (draft.base() != null) {
-                requireCurrent(draft.base());
-            }
-            Licence chosen = check(draft, licence, summary);
-            Revision<T> revision = records.submit(
-                    slug(draft), draft.content(), draft.author(), draft.derivedFrom(), chosen, summary, id);
-            if (!desk.drafts().submitted(id, version, revision.ref())) {
-                throw new DraftConflictException(version, find(id));
-            }
-            desk.log(person, "draft.submitted", service.subject(revision.ref()), "licence " + chosen.spdx());
-            return revision;
-        });
-        desk.tell(new RevisionEvent(service.kind(), submitted.ref(), submitted.state()));
-        return submitted;
+        return submissions.submit(id, version, licence, summary);
     }
 
-    private static @Nullable String slug(Draft<?> draft) {
-        if (draft.base() != null) {
-            return draft.base().slug();
-        }
-        return draft.submitted() == null ? null : draft.submitted().slug();
-    }
-
-    private Licence check(Draft<T> draft, @Nullable Licence licence, @Nullable String summary) {
-        Checks checks = new Checks();
-        service.problems(draft.content()).forEach(checks::add);
-        checks.optionalText("summary", summary, LONGEST_SUMMARY);
-        checks.present("licence", licence, "CC_BY_4_0, CC_BY_SA_4_0 or CC0_1_0");
-        checkParent(draft, licence, checks);
-        checks.throwIfAny();
-        return Objects.requireNonNull(licence);
-    }
-
-    /** What is made from another's work keeps to that work's licence. */
-    private void checkParent(Draft<T> draft, @Nullable Licence licence, Checks checks) {
-        RevisionRef from = draft.derivedFrom();
-        Revision<T> parent = from == null ? null : records.find(from).orElse(null);
-        if (licence == null || parent == null || parent.standing().licence() == null) {
-            return;
-        }
-        Licence given = parent.standing().licence();
-        boolean own = draft.author().id().equals(parent.standing().contributorId());
-        checks.require(
-                own || given.derivatives().contains(licence),
-                "licence",
-                licence.label(),
-                "one that the licence of what it was made from, " + given.label() + ", allows");
+    /** Licences that it may carry: what is made from another's work keeps to that work's licence. */
+    public Set<Licence> licences(Draft<T> draft) {
+        return submissions.licences(draft);
     }
 
     /** Takes a submission back before anybody has decided on it. */
     public Draft<T> takeBack(String id) {
-        PersonRef person = desk.require(Power.SUBMIT);
-        Revision<T> closed = desk.together(() -> {
-            Draft<T> draft = find(id);
-            RevisionRef ref = draft.submitted();
-            if (draft.state() != DraftState.SUBMITTED
-                    || ref == null
-                    || !records.close(
-                            ref,
-                            RecordState.SUBMITTED,
-                            RecordState.RETURNED,
-                            person.name(),
-                            "Taken back by its author.")) {
-                throw new DraftClosedException(
-                        "This draft is " + draft.state().label() + "; there is nothing to take back.");
-            }
-            desk.drafts().move(id, DraftState.SUBMITTED, DraftState.DRAFT);
-            desk.log(person, "draft.taken-back", service.subject(ref), "");
-            return service.exactly(ref);
-        });
-        desk.tell(new RevisionEvent(service.kind(), closed.ref(), closed.state()));
-        return find(id);
+        return submissions.takeBack(id);
     }
 
     /** Gives a draft up. Its text is kept out of sight, and what was submitted of it stays with its reviews. */

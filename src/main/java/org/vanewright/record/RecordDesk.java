@@ -47,8 +47,7 @@ public class RecordDesk {
 
     /** The person asking, who needs that power. */
     PersonRef require(Power power) {
-        Actor actor = actors.current();
-        return new PersonRef(actor.require(power), actor.name());
+        return actors.current().person(power);
     }
 
     People people() {

@@ -71,7 +71,7 @@ public abstract class RecordService<T extends RecordContent> {
     }
 
     /** A revision in words, for the log. */
-    String subject(RevisionRef ref) {
+    public String subject(RevisionRef ref) {
         return plural + "/" + ref.slug() + " revision " + ref.revision();
     }
 

@@ -43,14 +43,22 @@ public class Records {
     }
 
     /**
+     * The service that a draft belongs to. Whose draft it is, the service decides.
+     *
+     * @throws DraftNotFoundException if there is none
+     */
+    public RecordService<?> ofDraft(String id) {
+        desk.require(Power.READ_OWN);
+        return desk.drafts().find(id).flatMap(d -> ofKind(d.kind())).orElseThrow(DraftNotFoundException::new);
+    }
+
+    /**
      * One of the person's own drafts, whatever its kind.
      *
      * @throws DraftNotFoundException if there is none, or it is somebody else's
      */
     public Draft<?> draft(String id) {
-        desk.require(Power.READ_OWN);
-        String kind = desk.drafts().find(id).map(DraftSummary::kind).orElseThrow(DraftNotFoundException::new);
-        return ofKind(kind).orElseThrow(DraftNotFoundException::new).drafts().find(id);
+        return ofDraft(id).drafts().find(id);
     }
 
     /** What waits for a review, oldest first. */

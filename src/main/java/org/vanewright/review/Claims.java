@@ -6,7 +6,6 @@ import java.util.Optional;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.vanewright.audit.AuditLog;
-import org.vanewright.record.Actor;
 import org.vanewright.record.Actors;
 import org.vanewright.record.DraftClosedException;
 import org.vanewright.record.PersonRef;
@@ -44,7 +43,7 @@ public class Claims {
      */
     @Transactional
     public void claim(Records.Entry<?> entry, boolean takeOver) {
-        PersonRef person = reviewer();
+        PersonRef person = actors.current().person(Power.REVIEW);
         if (entry.revision().state() != RecordState.SUBMITTED) {
             throw new DraftClosedException("Revision " + entry.revision().number() + " does not wait for a review.");
         }
@@ -70,7 +69,7 @@ public class Claims {
     /** Gives one's claim up; nothing happens where there is none. */
     @Transactional
     public void release(Records.Entry<?> entry) {
-        PersonRef person = reviewer();
+        PersonRef person = actors.current().person(Power.REVIEW);
         if (claims.delete(entry.service().kind(), entry.revision().ref(), person.id())) {
             log(person, "review.released", entry, "");
         }
@@ -80,14 +79,8 @@ public class Claims {
         return new DraftClosedException("Somebody else claimed or released it at the same moment. Look again.");
     }
 
-    private PersonRef reviewer() {
-        Actor actor = actors.current();
-        return new PersonRef(actor.require(Power.REVIEW), actor.name());
-    }
-
     private void log(PersonRef person, String event, Records.Entry<?> entry, String detail) {
-        RevisionRef ref = entry.revision().ref();
-        String subject = entry.service().plural() + "/" + ref.slug() + " revision " + ref.revision();
+        String subject = entry.service().subject(entry.revision().ref());
         audit.add(person.id(), person.name(), event, subject, detail);
     }
 }

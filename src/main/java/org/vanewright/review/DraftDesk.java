@@ -1,7 +1,6 @@
 package org.vanewright.review;
 
 import java.util.Comparator;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -99,18 +98,14 @@ public class DraftDesk {
      * @throws DraftNotFoundException if there is none, or it is somebody else's
      */
     public Prepared prepare(String id) {
-        return prepare(serviceOf(id), id);
-    }
-
-    private RecordService<?> serviceOf(String id) {
-        return service(records.draft(id).kind());
+        return prepare(records.ofDraft(id), id);
     }
 
     private <T extends RecordContent> Prepared prepare(RecordService<T> service, String id) {
         Draft<T> draft = service.drafts().find(id);
         RevisionRef from = draft.derivedFrom();
         Revision<T> parent = from == null ? null : service.find(from).orElse(null);
-        Set<Licence> allowed = allowed(draft, parent);
+        Set<Licence> allowed = service.drafts().licences(draft);
         return new Prepared(
                 draft,
                 service.plural(),
@@ -120,13 +115,6 @@ public class DraftDesk {
                 parent,
                 allowed,
                 suggested(service, draft, parent, allowed));
-    }
-
-    private static Set<Licence> allowed(Draft<?> draft, @Nullable Revision<?> parent) {
-        Licence given = parent == null ? null : parent.standing().licence();
-        boolean own =
-                parent != null && draft.author().id().equals(parent.standing().contributorId());
-        return given == null || own ? EnumSet.allOf(Licence.class) : given.derivatives();
     }
 
     /** As last submitted, else as its parent, where that is allowed. */
@@ -144,23 +132,26 @@ public class DraftDesk {
 
     /** Submits the saved version that is meant; see {@link org.vanewright.record.Drafts#submit}. */
     public RevisionRef submit(String id, int version, @Nullable Licence licence, @Nullable String summary) {
-        return serviceOf(id).drafts().submit(id, version, licence, summary).ref();
+        return records.ofDraft(id)
+                .drafts()
+                .submit(id, version, licence, summary)
+                .ref();
     }
 
     public void takeBack(String id) {
-        serviceOf(id).drafts().takeBack(id);
+        records.ofDraft(id).drafts().takeBack(id);
     }
 
     public void discard(String id) {
-        serviceOf(id).drafts().discard(id);
+        records.ofDraft(id).drafts().discard(id);
     }
 
     public void share(String id, String personId) {
-        serviceOf(id).drafts().share(id, personId);
+        records.ofDraft(id).drafts().share(id, personId);
     }
 
     public void unshare(String id, String personId) {
-        serviceOf(id).drafts().unshare(id, personId);
+        records.ofDraft(id).drafts().unshare(id, personId);
     }
 
     /** Who could still become a co-author, by name. */

@@ -105,8 +105,7 @@ public class Remarks {
     /** A reviewer's remark on one field, or on the whole where {@code field} is blank. */
     @Transactional
     public Remark add(Records.Entry<?> entry, @Nullable String field, @Nullable String text) {
-        Actor actor = actors.current();
-        PersonRef person = new PersonRef(actor.require(Power.REVIEW), actor.name());
+        PersonRef person = actors.current().person(Power.REVIEW);
         String path = field == null ? "" : field.strip();
         Checks checks = new Checks();
         checks.prose("text", text, LONGEST_TEXT);
@@ -121,11 +120,7 @@ public class Remarks {
         RevisionRef ref = entry.revision().ref();
         remarks.insert(entry.service().kind(), ref, remark);
         audit.add(
-                person.id(),
-                person.name(),
-                "revision.remarked",
-                entry.service().plural() + "/" + ref.slug() + " revision " + ref.revision(),
-                path);
+                person.id(), person.name(), "revision.remarked", entry.service().subject(ref), path);
         return remark;
     }
 }

@@ -46,7 +46,9 @@ final class Bench implements AutoCloseable {
         links = new Links(stored, clock);
         setUp = new SetUp(people, settings, stored, links, new BaseUrl("", new MockEnvironment()));
         PersonRules rules = new PersonRules(new PasswordStrength());
-        joining = new Joining(people, rules, passwords, links, setUp, settings, limits, audit, clock, transactions);
+        InstanceSettings instance = new InstanceSettings(settings, actors, audit);
+        joining = new Joining(
+                people, rules, passwords, links, setUp, settings, instance, limits, audit, clock, transactions);
         accounts = new AccountService(people, stored, links, sessions, actors, audit, clock, transactions);
         signingIn = new SigningIn(people, passwords, limits, audit, clock);
     }

@@ -8,6 +8,7 @@ import java.net.URLEncoder;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
+import java.util.Arrays;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.jsoup.Jsoup;
@@ -45,6 +46,7 @@ public abstract class ServerTest {
     private ApplicationContext context;
 
     private @Nullable Caller visitor;
+    private @Nullable String memberBearer;
 
     protected final String origin() {
         return "http://localhost:" + port;
@@ -135,6 +137,22 @@ public abstract class ServerTest {
         return send(request(path, headers)
                 .header("Content-Type", "application/json")
                 .POST(HttpRequest.BodyPublishers.ofString(body)));
+    }
+
+    /** JSON as the program of a member sends it, the same member for a whole test. */
+    protected final HttpResponse<String> sendAsMember(String path, String body, String... headers) {
+        String[] all = Arrays.copyOf(headers, headers.length + 2);
+        all[headers.length] = "Authorization";
+        all[headers.length + 1] = memberBearer();
+        return postJson(path, body, all);
+    }
+
+    /** What that program signs in with. */
+    protected final String memberBearer() {
+        if (memberBearer == null) {
+            memberBearer = bearer(Role.MEMBER);
+        }
+        return memberBearer;
     }
 
     protected final JsonNode json(HttpResponse<String> response, int status) {

@@ -2,8 +2,6 @@ package org.vanewright.account.web;
 
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
-import java.net.URI;
-import org.springframework.http.HttpStatus;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -18,6 +16,7 @@ import org.vanewright.engineering.input.InvalidInputException;
 import org.vanewright.platform.form.Form;
 import org.vanewright.platform.form.FormAction;
 import org.vanewright.platform.form.KeptForm;
+import org.vanewright.platform.page.SeeOther;
 import org.vanewright.platform.page.UnitSystem;
 
 /** One's own account. */
@@ -50,7 +49,7 @@ class AccountPages {
         Form form = Form.posted(request.getParameterMap());
         try {
             account.describe(form.text("name"), form.text("about"));
-            return seeOther(PATH);
+            return SeeOther.at(PATH);
         } catch (InvalidInputException e) {
             response.setStatus(FormAction.REFUSED);
             return page(me, form.refuse(e.problems()), empty(), model);
@@ -80,14 +79,14 @@ class AccountPages {
         // This session ended with the others; a new one takes its place.
         sessions.end(request);
         sessions.begin(request, response, me, "password changed");
-        return seeOther(PATH + "?changed");
+        return SeeOther.at(PATH + "?changed");
     }
 
     @PostMapping(PATH + "/sign-out-everywhere")
     ResponseEntity<Void> signOutEverywhere(HttpServletRequest request) {
         account.signOutEverywhere();
         sessions.end(request);
-        return seeOther("/sign-in");
+        return SeeOther.at("/sign-in");
     }
 
     private static Form details(Person me) {
@@ -103,11 +102,5 @@ class AccountPages {
         model.addAttribute("form", form);
         model.addAttribute("passwordForm", passwordForm);
         return PAGE;
-    }
-
-    private static ResponseEntity<Void> seeOther(String path) {
-        return ResponseEntity.status(HttpStatus.SEE_OTHER)
-                .location(URI.create(path))
-                .build();
     }
 }

@@ -2,13 +2,11 @@ package org.vanewright.account.web;
 
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
-import java.net.URI;
 import java.time.Duration;
 import java.util.Optional;
 import java.util.function.Function;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatus;
-import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -24,6 +22,7 @@ import org.vanewright.engineering.input.InvalidInputException;
 import org.vanewright.platform.form.Form;
 import org.vanewright.platform.form.FormAction;
 import org.vanewright.platform.form.KeptForm;
+import org.vanewright.platform.page.SeeOther;
 import org.vanewright.platform.page.UnitSystem;
 
 /** Becoming the first steward, joining by invitation, asking to be admitted. */
@@ -164,9 +163,7 @@ class JoinPages {
             return gone(response, model);
         }
         sessions.begin(request, response, person.get(), way.kind());
-        return ResponseEntity.status(HttpStatus.SEE_OTHER)
-                .location(URI.create("/account"))
-                .build();
+        return SeeOther.at("/account");
     }
 
     private static Joining.Details details(Form form) {

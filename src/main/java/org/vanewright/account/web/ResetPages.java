@@ -2,12 +2,10 @@ package org.vanewright.account.web;
 
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
-import java.net.URI;
 import java.time.Duration;
 import java.util.Optional;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatus;
-import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -21,6 +19,7 @@ import org.vanewright.engineering.input.InvalidInputException;
 import org.vanewright.platform.form.Form;
 import org.vanewright.platform.form.FormAction;
 import org.vanewright.platform.form.KeptForm;
+import org.vanewright.platform.page.SeeOther;
 import org.vanewright.platform.page.UnitSystem;
 
 /** A new password for who forgot theirs. */
@@ -93,9 +92,7 @@ class ResetPages {
             response.setStatus(FormAction.REFUSED);
             return choose(secret, empty().refuse(e.problems()), response, model);
         }
-        return ResponseEntity.status(HttpStatus.SEE_OTHER)
-                .location(URI.create("/sign-in?changed"))
-                .build();
+        return SeeOther.at("/sign-in?changed");
     }
 
     private String ask(Form form, Model model) {

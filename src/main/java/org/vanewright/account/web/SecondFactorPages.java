@@ -2,8 +2,6 @@ package org.vanewright.account.web;
 
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
-import java.net.URI;
-import org.springframework.http.HttpStatus;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -14,6 +12,7 @@ import org.vanewright.account.SecondFactor;
 import org.vanewright.engineering.input.InvalidInputException;
 import org.vanewright.platform.form.Form;
 import org.vanewright.platform.form.FormAction;
+import org.vanewright.platform.page.SeeOther;
 import org.vanewright.platform.page.UnitSystem;
 
 /** One's own second factor. */
@@ -36,7 +35,7 @@ class SecondFactorPages {
     @PostMapping(PATH)
     ResponseEntity<Void> prepare() {
         factor.prepare();
-        return seeOther(PATH);
+        return SeeOther.at(PATH);
     }
 
     /** Answers at once: the recovery codes are stored nowhere on their way to the person. */
@@ -66,7 +65,7 @@ class SecondFactorPages {
             Model model) {
         try {
             factor.switchOff(password, code, request.getRemoteAddr());
-            return seeOther(PATH + "?off");
+            return SeeOther.at(PATH + "?off");
         } catch (InvalidInputException e) {
             response.setStatus(FormAction.REFUSED);
             return page(new Form(UnitSystem.METRIC).refuse(e.problems()), model);
@@ -82,11 +81,5 @@ class SecondFactorPages {
             model.addAttribute("picture", QrCode.of(prepared.address()));
         });
         return PAGE;
-    }
-
-    private static ResponseEntity<Void> seeOther(String path) {
-        return ResponseEntity.status(HttpStatus.SEE_OTHER)
-                .location(URI.create(path))
-                .build();
     }
 }

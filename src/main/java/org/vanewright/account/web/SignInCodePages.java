@@ -5,7 +5,6 @@ import jakarta.servlet.http.HttpServletResponse;
 import java.net.URI;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import org.springframework.http.HttpStatus;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -21,6 +20,7 @@ import org.vanewright.account.SigningIn.Outcome;
 import org.vanewright.platform.form.Form;
 import org.vanewright.platform.form.FormAction;
 import org.vanewright.platform.page.LocalPath;
+import org.vanewright.platform.page.SeeOther;
 import org.vanewright.platform.page.UnitSystem;
 
 /** The second page of signing in, for who has a second factor. */
@@ -67,7 +67,7 @@ class SignInCodePages {
         if (outcome instanceof Outcome.Accepted) {
             half.forget(request);
             sessions.begin(request, response, person.get(), "password and code");
-            return seeOther(URI.create(LocalPath.orHome(back)));
+            return SeeOther.at(LocalPath.orHome(back));
         }
         response.setStatus(FormAction.REFUSED);
         model.addAttribute("refusal", "This code is not right, or was used already. Wait for the next one.");
@@ -85,7 +85,7 @@ class SignInCodePages {
     }
 
     private static ResponseEntity<Void> again(@Nullable String back) {
-        return seeOther(address("/sign-in", back));
+        return SeeOther.at(address("/sign-in", back));
     }
 
     private static URI address(String path, @Nullable String back) {
@@ -94,9 +94,5 @@ class SignInCodePages {
         return local.equals("/")
                 ? address.build().toUri()
                 : address.queryParam("back", "{back}").build(local);
-    }
-
-    private static ResponseEntity<Void> seeOther(URI location) {
-        return ResponseEntity.status(HttpStatus.SEE_OTHER).location(location).build();
     }
 }

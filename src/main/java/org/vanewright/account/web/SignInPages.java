@@ -2,9 +2,7 @@ package org.vanewright.account.web;
 
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
-import java.net.URI;
 import org.jspecify.annotations.Nullable;
-import org.springframework.http.HttpStatus;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -22,6 +20,7 @@ import org.vanewright.platform.form.Form;
 import org.vanewright.platform.form.FormAction;
 import org.vanewright.platform.form.KeptForm;
 import org.vanewright.platform.page.LocalPath;
+import org.vanewright.platform.page.SeeOther;
 import org.vanewright.platform.page.UnitSystem;
 import org.vanewright.record.Actors;
 
@@ -62,7 +61,7 @@ class SignInPages {
             HttpServletRequest request,
             Model model) {
         if (actors.current().signedIn()) {
-            return seeOther(LocalPath.orHome(back));
+            return SeeOther.at(LocalPath.orHome(back));
         }
         Form form = KeptForm.take(request, PATH).orElseGet(() -> new Form(UnitSystem.METRIC));
         return page(form, back == null ? form.value("back") : back, request, model);
@@ -79,14 +78,12 @@ class SignInPages {
         Outcome outcome = signingIn.attempt(email, password, request.getRemoteAddr());
         if (outcome instanceof Outcome.Accepted accepted && secondFactor.needed(accepted.person())) {
             half.begin(request, accepted.person());
-            return ResponseEntity.status(HttpStatus.SEE_OTHER)
-                    .location(SignInCodePages.leadingTo(back))
-                    .build();
+            return SeeOther.at(SignInCodePages.leadingTo(back));
         }
         if (outcome instanceof Outcome.Accepted accepted) {
             half.forget(request);
             sessions.begin(request, response, accepted.person(), "password");
-            return seeOther(LocalPath.orHome(back));
+            return SeeOther.at(LocalPath.orHome(back));
         }
         response.setStatus(FormAction.REFUSED);
         if (outcome instanceof Outcome.Limited limited) {
@@ -100,7 +97,7 @@ class SignInPages {
     ResponseEntity<Void> signOut(HttpServletRequest request) {
         account.signOut();
         sessions.end(request);
-        return seeOther("/");
+        return SeeOther.at("/");
     }
 
     private String page(Form form, @Nullable String back, HttpServletRequest request, Model model) {
@@ -118,11 +115,5 @@ class SignInPages {
         return outcome instanceof Outcome.Waiting
                 ? "A steward has not admitted this account yet. Try again later."
                 : "E-mail address or password is not right.";
-    }
-
-    private static ResponseEntity<Void> seeOther(String path) {
-        return ResponseEntity.status(HttpStatus.SEE_OTHER)
-                .location(URI.create(path))
-                .build();
     }
 }

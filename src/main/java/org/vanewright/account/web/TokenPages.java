@@ -2,7 +2,6 @@ package org.vanewright.account.web;
 
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
-import java.net.URI;
 import java.time.Clock;
 import java.util.Arrays;
 import java.util.EnumSet;
@@ -10,7 +9,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.springframework.http.HttpStatus;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -23,6 +21,7 @@ import org.vanewright.engineering.input.InvalidInputException;
 import org.vanewright.platform.form.Form;
 import org.vanewright.platform.form.FormAction;
 import org.vanewright.platform.form.KeptForm;
+import org.vanewright.platform.page.SeeOther;
 import org.vanewright.platform.page.UnitSystem;
 
 /** One's own tokens for programs. */
@@ -64,9 +63,7 @@ class TokenPages {
     @PostMapping(PATH + "/{id}/revoke")
     ResponseEntity<Void> revoke(@PathVariable("id") String id) {
         tokens.revoke(id);
-        return ResponseEntity.status(HttpStatus.SEE_OTHER)
-                .location(URI.create(PATH + "?revoked"))
-                .build();
+        return SeeOther.at(PATH + "?revoked");
     }
 
     private static Set<TokenScope> scopes(Form form) {

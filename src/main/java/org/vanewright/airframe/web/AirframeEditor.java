@@ -9,7 +9,6 @@ import org.springframework.web.bind.annotation.RequestMapping;
 import org.vanewright.airframe.AirframeDocument;
 import org.vanewright.airframe.AirframeService;
 import org.vanewright.platform.editing.DraftEditor;
-import org.vanewright.platform.editing.DraftPages;
 import org.vanewright.platform.form.Form;
 import org.vanewright.platform.page.UnitSystem;
 import org.vanewright.platform.page.Units;
@@ -18,8 +17,8 @@ import org.vanewright.platform.page.Units;
 @Controller
 @RequestMapping("/airframes")
 class AirframeEditor extends DraftEditor<AirframeDocument> {
-    AirframeEditor(AirframeService airframes, DraftPages pages) {
-        super(airframes, pages);
+    AirframeEditor(AirframeService airframes) {
+        super(airframes);
     }
 
     @Override

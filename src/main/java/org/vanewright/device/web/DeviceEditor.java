@@ -8,7 +8,6 @@ import org.springframework.web.bind.annotation.RequestMapping;
 import org.vanewright.device.DeviceDocument;
 import org.vanewright.device.DeviceService;
 import org.vanewright.platform.editing.DraftEditor;
-import org.vanewright.platform.editing.DraftPages;
 import org.vanewright.platform.form.Form;
 import org.vanewright.platform.page.UnitSystem;
 import org.vanewright.platform.page.Units;
@@ -19,8 +18,8 @@ import org.vanewright.platform.page.Units;
 class DeviceEditor extends DraftEditor<DeviceDocument> {
     private final DevicePreview preview;
 
-    DeviceEditor(DeviceService devices, DraftPages pages, DevicePreview preview) {
-        super(devices, pages);
+    DeviceEditor(DeviceService devices, DevicePreview preview) {
+        super(devices);
         this.preview = preview;
     }
 

@@ -9,7 +9,6 @@ import org.vanewright.layout.LayoutDocument;
 import org.vanewright.layout.LayoutRules;
 import org.vanewright.layout.LayoutService;
 import org.vanewright.platform.editing.DraftEditor;
-import org.vanewright.platform.editing.DraftPages;
 import org.vanewright.platform.form.Form;
 import org.vanewright.platform.page.UnitSystem;
 import org.vanewright.platform.page.Units;
@@ -23,8 +22,8 @@ class LayoutEditor extends DraftEditor<LayoutDocument> {
 
     private final LayoutFormPages forms;
 
-    LayoutEditor(LayoutService layouts, DraftPages pages, LayoutFormPages forms) {
-        super(layouts, pages);
+    LayoutEditor(LayoutService layouts, LayoutFormPages forms) {
+        super(layouts);
         this.forms = forms;
     }
 

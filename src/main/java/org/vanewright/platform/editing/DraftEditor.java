@@ -16,6 +16,7 @@ import org.vanewright.platform.form.Form;
 import org.vanewright.platform.form.FormAction;
 import org.vanewright.platform.form.FormDifference;
 import org.vanewright.platform.form.KeptForm;
+import org.vanewright.platform.page.SeeOther;
 import org.vanewright.platform.page.UnitSystem;
 import org.vanewright.platform.page.Units;
 import org.vanewright.record.Draft;
@@ -38,12 +39,10 @@ import org.vanewright.record.web.RecordPaths;
 public abstract class DraftEditor<T extends RecordContent> {
     private final RecordService<T> records;
     private final Drafts<T> drafts;
-    private final DraftPages pages;
 
-    protected DraftEditor(RecordService<T> records, DraftPages pages) {
+    protected DraftEditor(RecordService<T> records) {
         this.records = records;
         this.drafts = records.drafts();
-        this.pages = pages;
     }
 
     /** A form to start from. */
@@ -111,7 +110,7 @@ public abstract class DraftEditor<T extends RecordContent> {
             Model model) {
         Draft<T> draft = drafts.find(id);
         if (!draft.state().isOpen()) {
-            pages.describe(records, draft, model);
+            describe(draft, model);
             model.addAttribute("plural", records.plural());
             return new ModelAndView("shared/draft-closed");
         }
@@ -209,12 +208,20 @@ public abstract class DraftEditor<T extends RecordContent> {
         model.addAttribute("invented", typed.invented());
         model.addAttribute("address", draft == null ? "/" + records.plural() + "/new" : path(draft));
         if (draft != null) {
-            pages.describe(records, draft, model);
+            describe(draft, model);
             describeBase(form, typed, draft, model);
         }
         offer(form, model);
         draw(form, typed, model);
         return new ModelAndView(records.kind() + "/edit", status);
+    }
+
+    private void describe(Draft<T> draft, Model model) {
+        model.addAttribute("draft", draft);
+        model.addAttribute("version", draft.version());
+        Optional.ofNullable(draft.submitted())
+                .flatMap(records::find)
+                .ifPresent(r -> model.addAttribute("submitted", r));
     }
 
     /** Another revision may have been published since; then its changes are to be taken in. */

@@ -23,7 +23,6 @@ import org.springframework.web.bind.annotation.RestController;
 import org.vanewright.engineering.input.FieldProblem;
 import org.vanewright.engineering.input.InvalidInputException;
 import org.vanewright.record.Draft;
-import org.vanewright.record.DraftNotFoundException;
 import org.vanewright.record.RecordContent;
 import org.vanewright.record.RecordService;
 import org.vanewright.record.Records;
@@ -54,7 +53,7 @@ class DraftApi {
     @Operation(summary = "One of your drafts")
     @GetMapping(ID)
     ResponseEntity<DraftBody<?>> draft(@PathVariable("id") String id) {
-        return shown(serviceOf(id), id);
+        return shown(records.ofDraft(id), id);
     }
 
     private static <T extends RecordContent> ResponseEntity<DraftBody<?>> shown(RecordService<T> service, String id) {
@@ -70,7 +69,7 @@ class DraftApi {
             @RequestParam(name = "base", required = false) @Nullable Integer base,
             @RequestBody String document,
             HttpServletRequest request) {
-        return save(serviceOf(id), id, ifMatch, base, document, request);
+        return save(records.ofDraft(id), id, ifMatch, base, document, request);
     }
 
     private <T extends RecordContent> ResponseEntity<DraftBody<?>> save(
@@ -104,7 +103,7 @@ class DraftApi {
     @PostMapping(ID + "/submission")
     ResponseEntity<? extends RevisionBody<?>> submit(
             @PathVariable("id") String id, @RequestBody Submission submission) {
-        return submit(serviceOf(id), id, submission);
+        return submit(records.ofDraft(id), id, submission);
     }
 
     private static <T extends RecordContent> ResponseEntity<RevisionBody<T>> submit(
@@ -121,7 +120,7 @@ class DraftApi {
     @Operation(summary = "Take a submission back before anybody has decided on it")
     @PostMapping(ID + "/take-back")
     ResponseEntity<DraftBody<?>> takeBack(@PathVariable("id") String id) {
-        return takeBack(serviceOf(id), id);
+        return takeBack(records.ofDraft(id), id);
     }
 
     private static <T extends RecordContent> ResponseEntity<DraftBody<?>> takeBack(
@@ -133,10 +132,6 @@ class DraftApi {
     @DeleteMapping(ID)
     @ResponseStatus(HttpStatus.NO_CONTENT)
     void discard(@PathVariable("id") String id) {
-        serviceOf(id).drafts().discard(id);
-    }
-
-    private RecordService<?> serviceOf(String id) {
-        return records.ofKind(records.draft(id).kind()).orElseThrow(DraftNotFoundException::new);
+        records.ofDraft(id).drafts().discard(id);
     }
 }

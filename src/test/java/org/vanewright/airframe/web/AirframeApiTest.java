@@ -4,10 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.net.URI;
 import java.net.http.HttpResponse;
-import java.util.Arrays;
 import java.util.List;
 import java.util.stream.StreamSupport;
-import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -20,19 +18,6 @@ import tools.jackson.databind.node.ObjectNode;
 class AirframeApiTest extends ServerTest {
     private static final String API = "/api/v1/airframes";
     private static final String DEMO = API + "/quillmere-tapered-low-wing";
-
-    private @Nullable String bearer;
-
-    /** As a member's program sends it. */
-    private HttpResponse<String> send(String path, String body, String... headers) {
-        if (bearer == null) {
-            bearer = bearer(Role.MEMBER);
-        }
-        String[] all = Arrays.copyOf(headers, headers.length + 2);
-        all[headers.length] = "Authorization";
-        all[headers.length + 1] = bearer;
-        return postJson(path, body, all);
-    }
 
     private ObjectNode document(String name) {
         ObjectNode content = (ObjectNode) json(get(DEMO + "/revisions/1"), 200).get("content");
@@ -65,12 +50,12 @@ class AirframeApiTest extends ServerTest {
 
     @Test
     void aNewDraftIsFoundByItsOwnerAtTheAddressItIsGiven() {
-        HttpResponse<String> created = send(API, document("Found again").toString());
+        HttpResponse<String> created = sendAsMember(API, document("Found again").toString());
         assertThat(created.statusCode()).as(created.body()).isEqualTo(201);
         String location = created.headers().firstValue("Location").orElseThrow();
         assertThat(location).contains("/api/v1/drafts/");
         String path = URI.create(location).getPath();
-        HttpResponse<String> found = get(path, "Authorization", String.valueOf(bearer));
+        HttpResponse<String> found = get(path, "Authorization", memberBearer());
         assertThat(json(found, 200)).isEqualTo(mapper().readTree(created.body()));
         assertThat(found.headers().firstValue("Cache-Control").orElseThrow()).contains("no-store");
         assertThat(json(found, 200).get("problems")).isEmpty();
@@ -83,7 +68,7 @@ class AirframeApiTest extends ServerTest {
     void whetherItIsInventedMayBeLeftOut() {
         ObjectNode document = document("A real one");
         document.remove("invented");
-        assertThat(json(send(API, document.toString()), 201)
+        assertThat(json(sendAsMember(API, document.toString()), 201)
                         .get("content")
                         .get("invented")
                         .asBoolean())
@@ -107,12 +92,13 @@ class AirframeApiTest extends ServerTest {
         String changed =
                 document("To be revised").put("description", "Changed.").toString();
         assertThat(postJson(revisions, changed, "If-Match", etag).statusCode()).isEqualTo(401);
-        assertThat(json(send(revisions, changed), 428).get("detail").asString()).contains("If-Match");
-        assertThat(send(revisions, changed, "If-Match", "\"9-abc\"").statusCode())
+        assertThat(json(sendAsMember(revisions, changed), 428).get("detail").asString())
+                .contains("If-Match");
+        assertThat(sendAsMember(revisions, changed, "If-Match", "\"9-abc\"").statusCode())
                 .isEqualTo(412);
-        JsonNode draft = json(send(revisions, changed, "If-Match", etag), 201);
+        JsonNode draft = json(sendAsMember(revisions, changed, "If-Match", etag), 201);
         assertThat(draft.at("/base/revision").asInt()).isEqualTo(1);
-        assertThat(send(revisions, changed, "If-Match", etag).statusCode())
+        assertThat(sendAsMember(revisions, changed, "If-Match", etag).statusCode())
                 .as("an unfinished one is not overwritten")
                 .isEqualTo(409);
         assertThat(json(get(revisions), 200)).hasSize(1);
@@ -132,7 +118,7 @@ class AirframeApiTest extends ServerTest {
         ((ObjectNode) document.at("/surfaces/0/panels/1"))
                 .put("innerStationMm", 1520)
                 .put("outerChordMm", -5);
-        JsonNode draft = json(send(API, document.toString()), 201);
+        JsonNode draft = json(sendAsMember(API, document.toString()), 201);
         assertThat(StreamSupport.stream(draft.get("problems").spliterator(), false)
                         .map(e -> e.get("field").asString()))
                 .containsExactlyInAnyOrder(
@@ -153,7 +139,7 @@ class AirframeApiTest extends ServerTest {
                 "{\"name\":"
             })
     void hostileDocumentsAreBadInput(String body) {
-        JsonNode problem = json(send(API, body), 400);
+        JsonNode problem = json(sendAsMember(API, body), 400);
         assertThat(problem.get("errors")).isNotEmpty();
     }
 

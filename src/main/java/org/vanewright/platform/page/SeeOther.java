@@ -1,6 +1,8 @@
-package org.vanewright.platform.editing;
+package org.vanewright.platform.page;
 
+import java.net.URI;
 import org.springframework.http.HttpStatus;
+import org.springframework.http.ResponseEntity;
 import org.springframework.web.servlet.ModelAndView;
 import org.springframework.web.servlet.view.RedirectView;
 
@@ -15,5 +17,14 @@ public final class SeeOther {
         view.setExposeModelAttributes(false);
         view.setExpandUriTemplateVariables(false);
         return new ModelAndView(view);
+    }
+
+    /** As {@link #to}, with nothing but the address: for what also sets cookies or is no page. */
+    public static ResponseEntity<Void> at(URI location) {
+        return ResponseEntity.status(HttpStatus.SEE_OTHER).location(location).build();
+    }
+
+    public static ResponseEntity<Void> at(String location) {
+        return at(URI.create(location));
     }
 }
