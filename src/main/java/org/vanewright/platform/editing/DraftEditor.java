@@ -82,6 +82,7 @@ public abstract class DraftEditor<T extends RecordContent> {
             Model model) {
         drafts.requireAuthor();
         Form form = posted(request, action);
+        pages.take(request, form);
         T typed = read(form, null);
         if (FormAction.saves(action) && !form.hasProblems()) {
             return saved(drafts.start(typed), action);
@@ -153,6 +154,7 @@ public abstract class DraftEditor<T extends RecordContent> {
             Model model) {
         Draft<T> draft = drafts.find(id);
         Form form = posted(request, action);
+        pages.take(request, form);
         T typed = read(form, draft.content());
         if (FormAction.saves(action) && !form.hasProblems()) {
             try {
