@@ -15,13 +15,14 @@ import org.vanewright.engineering.input.InvalidInputException;
 import org.vanewright.platform.Downloads;
 import org.vanewright.record.Actor;
 import org.vanewright.record.Actors;
+import org.vanewright.record.OwnDrafts;
 import org.vanewright.record.Power;
 import org.vanewright.record.photograph.PhotographIntake;
 import org.vanewright.record.photograph.PhotographUse;
 
 /**
- * Photographs. Until a public record shows one, only who added it and reviewers see it; for everybody else it does not
- * exist.
+ * Photographs. Until a public record shows one, only who added it, the authors of drafts that show it and reviewers see
+ * it; for everybody else it does not exist.
  */
 @Service
 public class Photographs implements PhotographIntake {
@@ -29,11 +30,13 @@ public class Photographs implements PhotographIntake {
     static final int MOST_A_PERSON = 300;
 
     private final PhotographRepository photographs;
+    private final OwnDrafts drafts;
     private final Actors actors;
     private final Clock clock;
 
-    Photographs(PhotographRepository photographs, Actors actors, Clock clock) {
+    Photographs(PhotographRepository photographs, OwnDrafts drafts, Actors actors, Clock clock) {
         this.photographs = photographs;
+        this.drafts = drafts;
         this.actors = actors;
         this.clock = clock;
     }
@@ -75,7 +78,9 @@ public class Photographs implements PhotographIntake {
         Actor actor = actors.current();
         String id = actor.id();
         return actor.may(Power.REVIEW)
-                || id != null && actor.may(Power.READ_OWN) && photographs.isOwner(sha256, id);
+                || id != null
+                        && actor.may(Power.READ_OWN)
+                        && (photographs.isOwner(sha256, id) || drafts.mention(id, sha256));
     }
 
     /** A problem for each photograph that a document names and that is not here. */
@@ -85,7 +90,8 @@ public class Photographs implements PhotographIntake {
         for (int i = 0; i < uses.size(); i++) {
             String sha256 = uses.get(i).sha256();
             if (sha256 != null && !here.contains(sha256)) {
-                problems.add(new FieldProblem("photographs[" + i + "].sha256", sha256, "a photograph that is kept here"));
+                problems.add(
+                        new FieldProblem("photographs[" + i + "].sha256", sha256, "a photograph that is kept here"));
             }
         }
         return problems;

@@ -22,8 +22,8 @@ class PublishedPhotographs {
         if (event.state() == RecordState.PUBLISHED) {
             records.ofKind(event.kind())
                     .flatMap(service -> service.find(event.ref()))
-                    .ifPresent(revision ->
-                            photographs.makePublic(Photographs.hashes(revision.content().photographs())));
+                    .ifPresent(revision -> photographs.makePublic(
+                            Photographs.hashes(revision.content().photographs())));
         }
     }
 }

@@ -32,6 +32,7 @@ abstract class PhotographsContract {
     private static final Actor OTHER = new Actor("other", "Other", Set.of(Power.READ_OWN, Power.SUBMIT));
     private static final Actor MAINTAINER =
             new Actor("maintainer", "Maintainer", Set.of(Power.READ_OWN, Power.SUBMIT, Power.REVIEW));
+    private static final Actor COAUTHOR = new Actor("coauthor", "Co-author", Set.of(Power.READ_OWN, Power.SUBMIT));
     private static final Actor READER = new Actor("reader", "Reader", Set.of(Power.READ_OWN));
     private static final Actor WRITER_ONLY = new Actor("member", "Member", Set.of(Power.SUBMIT));
 
@@ -39,12 +40,14 @@ abstract class PhotographsContract {
     private final PhotographRepository repository;
     private final Photographs photographs;
     private Actor actor = MEMBER;
+    private String inDraft = "";
 
     PhotographsContract(Databases.Engine engine) {
         source = Databases.migrated(engine);
         repository = new PhotographRepository(JdbcClient.create(source));
         Clock clock = Clock.fixed(Instant.parse("2026-05-17T10:00:00Z"), ZoneOffset.UTC);
-        photographs = new Photographs(repository, () -> actor, clock);
+        photographs = new Photographs(
+                repository, (person, word) -> person.equals("coauthor") && word.equals(inDraft), () -> actor, clock);
     }
 
     @BeforeEach
@@ -103,6 +106,16 @@ abstract class PhotographsContract {
     }
 
     @Test
+    void whoWritesADraftThatShowsItSeesIt() {
+        String sha256 = photographs.take(file(47));
+        assertThat(seesIt(COAUTHOR, sha256)).isFalse();
+
+        inDraft = sha256;
+        assertThat(seesIt(COAUTHOR, sha256)).isTrue();
+        assertThat(seesIt(OTHER, sha256)).isFalse();
+    }
+
+    @Test
     void whoAddsTheSamePictureSeesItToo() {
         String sha256 = photographs.take(file(42));
         actor = OTHER;
@@ -139,12 +152,10 @@ abstract class PhotographsContract {
     @Test
     void photographsThatAreNotHereAreNamed() {
         String sha256 = photographs.take(file(46));
-        List<PhotographUse> uses = List.of(
-                new PhotographUse(sha256, null, "A wing"), new PhotographUse("b".repeat(64), null, "Another"));
+        List<PhotographUse> uses =
+                List.of(new PhotographUse(sha256, null, "A wing"), new PhotographUse("b".repeat(64), null, "Another"));
 
-        assertThat(photographs.missing(uses))
-                .extracting(FieldProblem::field)
-                .containsExactly("photographs[1].sha256");
+        assertThat(photographs.missing(uses)).extracting(FieldProblem::field).containsExactly("photographs[1].sha256");
         assertThat(photographs.missing(List.of())).isEmpty();
         photographs.makePublic(List.of());
     }

@@ -160,6 +160,19 @@ abstract class WorkflowCases {
     }
 
     @Test
+    void whatADraftMentionsIsKnownForItsAuthorsOnly() {
+        Draft<Note> draft = shop().started(ANN, "Kite 0123abcd");
+        shop().as(ANN, () -> drafts().share(draft.id(), "ben"));
+
+        assertThat(shop().ownDrafts.mention("ann", "0123abcd")).isTrue();
+        assertThat(shop().ownDrafts.mention("ben", "0123abcd")).isTrue();
+        assertThat(shop().ownDrafts.mention("mia", "0123abcd")).isFalse();
+        assertThat(shop().ownDrafts.mention("ann", "0123abce")).isFalse();
+        assertThatExceptionOfType(IllegalArgumentException.class)
+                .isThrownBy(() -> shop().ownDrafts.mention("ann", "%"));
+    }
+
+    @Test
     void whatIsNotPublicIsFoundByItsAuthorsAndReviewersOnly() {
         Draft<Note> draft = shop().started(ANN, "Kite");
         RevisionRef ref = shop().submitted(ANN, draft).ref();

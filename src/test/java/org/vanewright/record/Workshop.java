@@ -29,6 +29,7 @@ final class Workshop implements AutoCloseable {
     final SteppingClock clock = new SteppingClock();
     final List<RevisionEvent> told = new ArrayList<>();
     final NoteService notes;
+    final OwnDrafts ownDrafts;
     private final Set<String> reviewers = new HashSet<>(Set.of("mia", "max"));
     private final HikariDataSource database;
     private final AnnotationConfigApplicationContext context = new AnnotationConfigApplicationContext();
@@ -41,10 +42,12 @@ final class Workshop implements AutoCloseable {
         context.registerBean(Clock.class, () -> clock);
         context.scan("org.vanewright.audit");
         context.refresh();
+        DraftRepository draftTable = new DraftRepository(JdbcClient.create(database));
+        ownDrafts = draftTable;
         RecordDesk desk = new RecordDesk(
                 acting::get,
                 new Members(),
-                new DraftRepository(JdbcClient.create(database)),
+                draftTable,
                 json,
                 context.getBean(AuditLog.class),
                 event -> {

@@ -16,7 +16,7 @@ import org.vanewright.record.photograph.PhotographUse;
 
 /** Keeps the photographs sent with a form and adds a row for each, whatever else is wrong with the form. */
 @Component
-class UploadedPhotographs {
+public class UploadedPhotographs {
     private final PhotographIntake intake;
 
     UploadedPhotographs(PhotographIntake intake) {

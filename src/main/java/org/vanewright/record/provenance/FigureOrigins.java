@@ -40,8 +40,20 @@ public record FigureOrigins(List<FigureOrigin> stated, List<FigureGroup> groups)
     /** Groups without an origin; the parts of a group only where some part has one. */
     public List<FigureGroup> notStated() {
         List<FigureGroup> without = new ArrayList<>();
-        groups.stream().filter(group -> parents(group).isEmpty()).forEach(group -> collect(group, without));
+        topGroups().forEach(group -> collect(group, without));
         return List.copyOf(without);
+    }
+
+    /** Groups that are no part of another. */
+    public List<FigureGroup> topGroups() {
+        return groups.stream().filter(group -> parents(group).isEmpty()).toList();
+    }
+
+    /** Whether every figure of a group has an origin. */
+    public boolean isStated(FigureGroup group) {
+        List<FigureGroup> without = new ArrayList<>();
+        collect(group, without);
+        return without.isEmpty();
     }
 
     private void collect(FigureGroup group, List<FigureGroup> without) {

@@ -47,7 +47,7 @@ class RevisionProvenances {
         String prov = json.write(RevisionProvenance.of(base, plural, revision));
         return ResponseEntity.ok()
                 .eTag("\"" + json.sha256(prov) + "\"")
-                .cacheControl(CacheControl.noCache())
+                .cacheControl(revision.isPublic() ? CacheControl.noCache() : CacheControl.noStore())
                 .contentType(MediaType.APPLICATION_JSON)
                 .body(prov.getBytes(StandardCharsets.UTF_8));
     }
