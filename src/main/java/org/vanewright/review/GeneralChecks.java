@@ -48,7 +48,8 @@ final class GeneralChecks {
         List<FigureGroup> all = origins.topGroups();
         List<FigureGroup> without = origins.notStated();
         if (without.isEmpty()) {
-            return CheckResult.passed(ORIGINS, "All " + all.size() + " groups of figures state how they are known.");
+            return CheckResult.passed(
+                    ORIGINS, "Every group of figures states how it is known: " + all.size() + " in all.");
         }
         long stated = all.stream().filter(origins::isStated).count();
         return CheckResult.noticed(

@@ -3,6 +3,7 @@ package org.vanewright.record;
 import com.zaxxer.hikari.HikariDataSource;
 import java.time.Clock;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
@@ -146,6 +147,11 @@ final class Workshop implements AutoCloseable {
         @Override
         public Optional<PersonRef> find(String personId) {
             return members().stream().filter(p -> p.id().equals(personId)).findFirst();
+        }
+
+        @Override
+        public List<PersonRef> find(Collection<String> personIds) {
+            return members().stream().filter(p -> personIds.contains(p.id())).toList();
         }
 
         @Override
