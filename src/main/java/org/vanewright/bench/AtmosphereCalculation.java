@@ -43,7 +43,7 @@ public final class AtmosphereCalculation {
                 validity(altitude, temperature));
     }
 
-    private static List<String> validity(double altitudeFt, @Nullable Double temperatureC) {
+    static List<String> validity(double altitudeFt, @Nullable Double temperatureC) {
         if (temperatureC == null) {
             return List.of();
         }

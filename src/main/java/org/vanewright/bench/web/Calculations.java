@@ -7,12 +7,18 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestBody;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RestController;
+import org.vanewright.bench.AirspeedCalculation;
+import org.vanewright.bench.AirspeedRequest;
+import org.vanewright.bench.AirspeedResult;
 import org.vanewright.bench.AtmosphereCalculation;
 import org.vanewright.bench.AtmosphereRequest;
 import org.vanewright.bench.AtmosphereResult;
 import org.vanewright.bench.SectionCalculation;
 import org.vanewright.bench.SectionRequest;
 import org.vanewright.bench.SectionResult;
+import org.vanewright.bench.VaneCalculation;
+import org.vanewright.bench.VaneRequest;
+import org.vanewright.bench.VaneResult;
 import org.vanewright.engineering.unroll.UnrollCalculation;
 import org.vanewright.engineering.unroll.UnrollRequest;
 import org.vanewright.engineering.unroll.UnrollResult;
@@ -46,6 +52,22 @@ class Calculations {
             description = "Standard atmosphere, or the day's temperature where it is given.")
     AtmosphereResult atmosphere(@RequestBody AtmosphereRequest request) {
         return AtmosphereCalculation.run(request);
+    }
+
+    @PostMapping("/airspeed")
+    @Operation(
+            summary = "Calibrated, equivalent and true airspeed",
+            description = "From any one of calibrated airspeed, impact pressure and true airspeed, in subsonic flight.")
+    AirspeedResult airspeed(@RequestBody AirspeedRequest request) {
+        return AirspeedCalculation.run(request);
+    }
+
+    @PostMapping("/vane")
+    @Operation(
+            summary = "Circulation behind one vane",
+            description = "By Wendt's fit; its range stands in validity. An estimate for printed vanes.")
+    VaneResult vane(@RequestBody VaneRequest request) {
+        return VaneCalculation.run(request);
     }
 
     @PostMapping("/unroll")

@@ -105,6 +105,20 @@ public final class StandardAtmosphere {
                 : TROPOPAUSE_M + SCALE_HEIGHT_M * Math.log(TROPOPAUSE_KG_M3 / densityKgM3);
     }
 
+    /**
+     * Geopotential height of a pressure altitude above the level of 1013.25 hPa in air that is warmer than standard by
+     * the same amount at every level: the hydrostatic equation dh = (T + ΔT)/T dH, integrated.
+     *
+     * @param pressureAltitudeM 0 to 20,000 m
+     * @param warmerByK negative where colder than standard
+     */
+    public static double trueAltitudeM(double pressureAltitudeM, double warmerByK) {
+        double level = Math.min(pressureAltitudeM, TROPOPAUSE_M);
+        double below = warmerByK / LAPSE_K_PER_M * Math.log(SEA_LEVEL_TEMPERATURE_K / temperatureK(level));
+        double above = warmerByK / TROPOPAUSE_K * (pressureAltitudeM - level);
+        return pressureAltitudeM + below + above;
+    }
+
     /** Geopotential altitude of a geometric one, r₀ Z/(r₀ + Z) with r₀ = 6 356 766 m. */
     public static double geopotentialM(double geometricM) {
         return EARTH_RADIUS_M * geometricM / (EARTH_RADIUS_M + geometricM);

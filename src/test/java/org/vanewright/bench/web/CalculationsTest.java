@@ -69,6 +69,52 @@ class CalculationsTest extends ServerTest {
     }
 
     @Test
+    void airspeedAgainstTheWorkedTable() {
+        // worked table of a public calculator, arithmetic done again by hand
+        JsonNode speeds = calculate(
+                "airspeed", "{\"pressureAltitudeFt\":5000,\"outsideAirTemperatureC\":5,\"impactPressurePa\":3200}");
+        assertThat(speeds.get("calibratedAirspeedKt").asDouble()).isCloseTo(139.72, within(0.01));
+        assertThat(speeds.get("trueAirspeedKt").asDouble()).isCloseTo(150.33, within(0.01));
+        assertThat(speeds.get("mach").asDouble()).isCloseTo(0.2313, within(1e-4));
+        assertThat(speeds.get("equivalentAirspeedKt").asDouble()).isLessThan(139.72);
+        JsonNode back = calculate(
+                "airspeed",
+                "{\"pressureAltitudeFt\":5000,\"outsideAirTemperatureC\":5,\"trueAirspeedKt\":"
+                        + speeds.get("trueAirspeedKt") + "}");
+        assertThat(back.get("impactPressurePa").asDouble()).isCloseTo(3200, within(1e-6));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "{\"calibratedAirspeedKt\":60} | pressureAltitudeFt",
+                "{\"pressureAltitudeFt\":0} | calibratedAirspeedKt",
+                "{\"pressureAltitudeFt\":0,\"calibratedAirspeedKt\":60,\"trueAirspeedKt\":60} | calibratedAirspeedKt",
+                "{\"pressureAltitudeFt\":0,\"impactPressurePa\":-1} | impactPressurePa",
+                "{\"pressureAltitudeFt\":60000,\"calibratedAirspeedKt\":600} | calibratedAirspeedKt",
+                "{\"pressureAltitudeFt\":99999,\"calibratedAirspeedKt\":60} | pressureAltitudeFt"
+            })
+    void badAirspeedsAreNamed(String body, String field) {
+        JsonNode problem = json(postJson("/api/v1/calculations/airspeed", body), 400);
+        assertThat(problem.at("/errors/0/field").asString()).isEqualTo(field);
+    }
+
+    @Test
+    void vaneAgainstTheFit() {
+        // recomputed from Wendt's fit, NASA/CR-2001-211144, 2001
+        JsonNode vane = calculate(
+                "vane",
+                "{\"heightMm\":5,\"lengthMm\":10,\"angleDeg\":15,\"edgeSpeedMps\":30,\"boundaryLayerThicknessMm\":5}");
+        assertThat(vane.get("aspectRatio").asDouble()).isCloseTo(1.27324, within(1e-5));
+        assertThat(vane.get("circulationM2S").asDouble()).isCloseTo(0.081499, within(1e-6));
+        assertThat(vane.get("heightToThickness").asDouble()).isEqualTo(1);
+        assertThat(vane.get("validity")).isNotEmpty();
+        JsonNode bad = json(postJson("/api/v1/calculations/vane", "{\"heightMm\":0,\"angleDeg\":90}"), 400);
+        assertThat(bad.get("errors")).hasSize(5);
+    }
+
+    @Test
     void unrollOfAConstantChordPanelIsItsArcLength() {
         JsonNode section = calculate("section", "{\"section\":{\"naca\":\"4412\"},\"stations\":[0.25]}");
         JsonNode flat = calculate(
