@@ -1,0 +1,24 @@
+package org.vanewright.platform.plot;
+
+import java.util.List;
+
+/**
+ * One curve of a plot.
+ *
+ * @param name what it is, for the legend and the table
+ * @param points from one end to the other
+ * @param look how it is drawn
+ */
+public record Curve(String name, List<PlotPoint> points, Look look) {
+    /** How a curve is drawn. Dashes tell curves apart where colours do not. */
+    public enum Look {
+        LINE,
+        DASHED,
+        DOTTED,
+        POINTS
+    }
+
+    public Curve {
+        points = List.copyOf(points);
+    }
+}

@@ -1,0 +1,45 @@
+package org.vanewright.platform.plot;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * A plot ready for a page.
+ *
+ * @param plot what is drawn
+ * @param svg its drawing
+ * @param caption what stands beneath it
+ */
+public record DrawnPlot(CurvePlot plot, String svg, String caption) {
+    private static final int MOST_ROWS = 30;
+
+    /** A row of the table beneath it. */
+    public record Row(String x, String y) {}
+
+    /** @param id of its drawing, unique in its page */
+    public static DrawnPlot of(CurvePlot plot, String id, String caption) {
+        return new DrawnPlot(plot, SvgPlots.svg(plot, id, 720, 380), caption);
+    }
+
+    /** Points of a curve, evenly thinned to what a person can read. */
+    public List<Row> rows(Curve curve) {
+        List<PlotPoint> points =
+                curve.points().stream().filter(p -> !Double.isNaN(p.y())).toList();
+        List<Row> rows = new ArrayList<>();
+        int most = Math.min(MOST_ROWS, points.size());
+        for (int i = 0; i < most; i++) {
+            PlotPoint point = points.get(most == 1 ? 0 : i * (points.size() - 1) / (most - 1));
+            rows.add(new Row(digits(point.x()), digits(point.y())));
+        }
+        return rows;
+    }
+
+    /** Four digits, as many as a plot is worth. */
+    static String digits(double value) {
+        String text = String.format(Locale.ROOT, "%.4g", value);
+        return text.contains("e") || !text.contains(".")
+                ? text
+                : text.replaceAll("0+$", "").replaceAll("\\.$", "");
+    }
+}

@@ -1,0 +1,117 @@
+package org.vanewright.platform.plot;
+
+import java.awt.Shape;
+import java.awt.geom.Ellipse2D;
+import java.awt.geom.Rectangle2D;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.util.Arrays;
+import org.apache.batik.dom.GenericDOMImplementation;
+import org.apache.batik.svggen.SVGGeneratorContext;
+import org.apache.batik.svggen.SVGGraphics2D;
+import org.jfree.chart.JFreeChart;
+import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.renderer.LookupPaintScale;
+import org.jfree.chart.renderer.xy.XYBlockRenderer;
+import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
+import org.jfree.data.xy.DefaultXYZDataset;
+import org.jfree.data.xy.XYSeries;
+import org.jfree.data.xy.XYSeriesCollection;
+import org.springframework.web.util.HtmlUtils;
+import org.w3c.dom.Document;
+
+/**
+ * Draws plots as SVG to stand inside a page: no script, no style of its own, colours of the page's style sheet, text as
+ * text.
+ */
+public final class SvgPlots {
+    private static final String SVG = "http://www.w3.org/2000/svg";
+    private static final Shape DOT = new Ellipse2D.Double(-3, -3, 6, 6);
+
+    private SvgPlots() {}
+
+    /** @param id of the element, unique in its page */
+    public static String svg(CurvePlot plot, String id, int widthPx, int heightPx) {
+        XYSeriesCollection data = new XYSeriesCollection();
+        XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(true, false);
+        for (int i = 0; i < plot.curves().size(); i++) {
+            Curve curve = plot.curves().get(i);
+            // The library tells series apart by their keys.
+            XYSeries series = new XYSeries(curve.name() + "\u200B".repeat(i), false, true);
+            curve.points().forEach(p -> series.add(p.x(), p.y()));
+            data.addSeries(series);
+            renderer.setSeriesPaint(i, PageColours.curve(i));
+            renderer.setSeriesStroke(i, PlotStyle.stroke(curve.look()));
+            renderer.setSeriesShape(i, DOT);
+            renderer.setSeriesLinesVisible(i, curve.look() != Curve.Look.POINTS);
+            renderer.setSeriesShapesVisible(i, curve.look() == Curve.Look.POINTS);
+        }
+        XYPlot drawn = new XYPlot(data, PlotStyle.axis(plot.across()), PlotStyle.axis(plot.up()), renderer);
+        plot.marks().forEach(mark -> PlotStyle.mark(drawn, mark));
+        return inline(PlotStyle.chart(drawn, plot.curves().size() > 1), plot.title(), id, widthPx, heightPx);
+    }
+
+    /** @param id of the element, unique in its page */
+    public static String svg(MapPlot plot, String id, int widthPx, int heightPx) {
+        DefaultXYZDataset data = new DefaultXYZDataset();
+        data.addSeries(plot.value(), cells(plot));
+        LookupPaintScale scale = new LookupPaintScale(-Double.MAX_VALUE, Double.MAX_VALUE, PageColours.step(0));
+        for (int i = 0; i < plot.steps().size(); i++) {
+            scale.add(plot.steps().get(i), PageColours.step(i + 1));
+        }
+        XYBlockRenderer renderer = new XYBlockRenderer();
+        renderer.setPaintScale(scale);
+        renderer.setBlockWidth(plot.xs()[1] - plot.xs()[0]);
+        renderer.setBlockHeight(plot.ys()[1] - plot.ys()[0]);
+        XYPlot drawn = new XYPlot(data, PlotStyle.axis(plot.across()), PlotStyle.axis(plot.up()), renderer);
+        plot.marks().forEach(mark -> PlotStyle.mark(drawn, mark));
+        return inline(PlotStyle.chart(drawn, false), plot.title(), id, widthPx, heightPx);
+    }
+
+    private static double[][] cells(MapPlot plot) {
+        int columns = plot.xs().length;
+        double[][] cells = new double[3][columns * plot.ys().length];
+        int used = 0;
+        for (int row = 0; row < plot.ys().length; row++) {
+            for (int column = 0; column < columns; column++) {
+                double value = plot.values()[row][column];
+                if (!Double.isNaN(value)) {
+                    cells[0][used] = plot.xs()[column];
+                    cells[1][used] = plot.ys()[row];
+                    cells[2][used++] = value;
+                }
+            }
+        }
+        for (int i = 0; i < 3; i++) {
+            cells[i] = Arrays.copyOf(cells[i], used);
+        }
+        return cells;
+    }
+
+    private static String inline(JFreeChart chart, String title, String id, int widthPx, int heightPx) {
+        Document document = GenericDOMImplementation.getDOMImplementation().createDocument(SVG, "svg", null);
+        SVGGeneratorContext context = SVGGeneratorContext.createDefault(document);
+        context.setComment(null);
+        context.setPrecision(2);
+        SVGGraphics2D graphics = new SVGGraphics2D(context, false);
+        chart.draw(graphics, new Rectangle2D.Double(0, 0, widthPx, heightPx));
+        StringWriter out = new StringWriter();
+        try {
+            graphics.stream(graphics.getRoot(), out, false, false);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return dressed(out.toString(), title, id, widthPx, heightPx);
+    }
+
+    private static String dressed(String written, String title, String id, int widthPx, int heightPx) {
+        String body =
+                written.substring(written.indexOf('>', written.indexOf("<svg")) + 1, written.lastIndexOf("</svg"));
+        String unique = body.replaceAll("(id=\"|url\\(#|href=\"#)", "$1" + id + "-");
+        return "<svg class=\"plot\" role=\"img\" viewBox=\"0 0 " + widthPx + " " + heightPx + "\" aria-labelledby=\""
+                + id
+                + "-title\" xmlns=\"" + SVG + "\"><title id=\"" + id + "-title\">" + HtmlUtils.htmlEscape(title)
+                + "</title>" + PageColours.inPage(unique) + "</svg>";
+    }
+}
