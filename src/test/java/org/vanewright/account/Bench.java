@@ -30,7 +30,8 @@ final class Bench implements AutoCloseable {
     final Joining joining;
     final AccountService accounts;
     final SigningIn signingIn;
-    final Passwords passwords = new Passwords(new PasswordSettings(64, 1, 4));
+    final CountingEncoder encoder = new CountingEncoder();
+    final Passwords passwords = new Passwords(new PasswordSettings(64, 1, 4), encoder);
 
     private final HikariDataSource source;
 
