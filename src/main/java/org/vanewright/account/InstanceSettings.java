@@ -64,7 +64,8 @@ public class InstanceSettings {
         settings.put(NAME, String.valueOf(name));
         settings.put(CONTACT, contact == null ? "" : contact);
         settings.put(REGISTERING, registeringOpen ? "open" : "closed");
-        String detail = "name: " + name + "; contact: " + (contact == null ? "none" : contact) + "; registering: " + (registeringOpen ? "open" : "closed");
+        String detail = "name: " + name + "; contact: " + (contact == null ? "none" : contact) + "; registering: "
+                + (registeringOpen ? "open" : "closed");
         audit.add(id, steward.name(), "instance.changed", "settings", detail);
     }
 }

@@ -96,7 +96,10 @@ class PersonRepository {
         }
         sql.append(" order by lower(name), id fetch first :rows rows only");
         params.put("rows", limit);
-        return jdbc.sql(sql.toString()).params(params).query(PersonRepository::person).list();
+        return jdbc.sql(sql.toString())
+                .params(params)
+                .query(PersonRepository::person)
+                .list();
     }
 
     /** Those who can sign in, by name. */

@@ -56,7 +56,11 @@ class AuditRepository {
         Map<String, Object> params = new HashMap<>();
         String conditions = conditions(filter, params);
         params.put("rows", READ_AT_A_TIME);
-        params.put("end", jdbc.sql("select coalesce(max(id), 0) from audit_entry").query(Long.class).single());
+        params.put(
+                "end",
+                jdbc.sql("select coalesce(max(id), 0) from audit_entry")
+                        .query(Long.class)
+                        .single());
         params.put("last", 0L);
         List<AuditEntry> part;
         do {

@@ -49,8 +49,7 @@ class LinkPages {
             HttpServletRequest request,
             HttpServletResponse response,
             Model model) {
-        return joined(
-                setUpBy(secret), joining.setUp(secret), d -> joining.setUp(secret, d), request, response, model);
+        return joined(setUpBy(secret), joining.setUp(secret), d -> joining.setUp(secret, d), request, response, model);
     }
 
     @GetMapping(INVITATION)

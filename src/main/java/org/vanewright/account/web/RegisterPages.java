@@ -62,9 +62,7 @@ class RegisterPages {
 
     static String thanks(Model model) {
         return JoinForm.instead(
-                "Thank you",
-                "A steward will look at it. Once you are admitted, you can sign in.",
-                model);
+                "Thank you", "A steward will look at it. Once you are admitted, you can sign in.", model);
     }
 
     static String closed(HttpServletResponse response, Model model) {

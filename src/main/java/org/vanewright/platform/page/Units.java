@@ -14,8 +14,9 @@ public record Units(UnitSystem system) {
     private static final String NONE = "–";
     private static final DateTimeFormatter DAY =
             DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH).withZone(ZoneOffset.UTC);
-    private static final DateTimeFormatter MINUTE =
-            DateTimeFormatter.ofPattern("d MMM uuuu, HH:mm 'UTC'", Locale.ENGLISH).withZone(ZoneOffset.UTC);
+    private static final DateTimeFormatter MINUTE = DateTimeFormatter.ofPattern(
+                    "d MMM uuuu, HH:mm 'UTC'", Locale.ENGLISH)
+            .withZone(ZoneOffset.UTC);
     private static final char SPACE = '\u00a0';
 
     /** Chords and stations: mm or in. */
