@@ -135,11 +135,14 @@ public class AccountService {
                 throw new LastStewardException();
             }
             people.place(personId, after.role(), after.state());
-            String detail = before.role().label() + " " + before.state() + " to "
-                    + after.role().label() + " " + after.state();
+            String detail = words(before) + " to " + words(after);
             audit.add(steward.id(), steward.name(), event, before.email(), detail);
             return after;
         });
+    }
+
+    private static String words(Person person) {
+        return person.role().label() + " (" + person.state().label() + ")";
     }
 
     private <T> T transact(Supplier<T> work) {

@@ -233,7 +233,7 @@ class AccountsTest {
                         steward.name(),
                         "account.admitted",
                         pending.email(),
-                        "Member PENDING to Member ACTIVE");
+                        "Member (Waiting to be admitted) to Member (Open)");
     }
 
     @ParameterizedTest

@@ -7,6 +7,7 @@ import org.springframework.stereotype.Component;
 import org.springframework.ui.Model;
 import org.vanewright.account.Joining;
 import org.vanewright.account.PasswordStrength;
+import org.vanewright.account.Providers;
 import org.vanewright.engineering.input.InvalidInputException;
 import org.vanewright.platform.form.Form;
 import org.vanewright.platform.form.FormAction;
@@ -23,9 +24,11 @@ class JoinForm {
     private static final String NO_ENTRY = "account/no-entry";
 
     private final PasswordStrength strength;
+    private final Providers providers;
 
-    JoinForm(PasswordStrength strength) {
+    JoinForm(PasswordStrength strength, Providers providers) {
         this.strength = strength;
+        this.providers = providers;
     }
 
     /**
@@ -48,6 +51,7 @@ class JoinForm {
         model.addAttribute("form", form);
         model.addAttribute("kind", way.kind());
         model.addAttribute("action", way.action());
+        model.addAttribute("providers", providers.all());
         return PAGE;
     }
 
