@@ -1,11 +1,10 @@
 package org.vanewright.security;
 
-import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.net.SocketException;
 import java.net.http.HttpResponse;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,7 +15,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.junit.jupiter.params.provider.ValueSource;
 import org.vanewright.account.Role;
 import org.vanewright.testing.RawHttp;
 import org.vanewright.testing.ServerTest;
@@ -94,8 +92,8 @@ abstract class LoadCases extends ServerTest {
 
     @Test
     void aDraftIsSavedFromJsonOnly() {
-        HttpResponse<String> answer = newVisitor()
-                .call("PUT", NO_DRAFT, "{}", "Content-Type", "text/plain", "Authorization", memberBearer());
+        HttpResponse<String> answer =
+                newVisitor().call("PUT", NO_DRAFT, "{}", "Content-Type", "text/plain", "Authorization", memberBearer());
         assertThat(answer.statusCode()).isEqualTo(415);
     }
 
@@ -125,42 +123,52 @@ abstract class LoadCases extends ServerTest {
                 .isIn(400, 413);
     }
 
-    /** A few open ones more than the server has hands would keep everybody else out. */
-    @ParameterizedTest
-    @ValueSource(strings = {"/api/v1/calculations/solid", "/sign-in", "/devices/new", "/nowhere"})
-    void aBodyThatTricklesInIsNotWaitedForLong(String path) throws IOException {
-        String type = path.startsWith("/api/") ? "application/json" : "application/x-www-form-urlencoded";
-        try (RawHttp raw = new RawHttp(origin())) {
-            raw.send("POST " + path + " HTTP/1.1\r\nHost: localhost\r\nContent-Type: " + type
-                    + "\r\nContent-Length: 100000\r\n\r\n");
+    private static final List<String> TAKING_BODIES = List.of(SOLID, "/sign-in", "/devices/new", "/nowhere");
+
+    /** More of them than the server has threads would keep everybody else out. */
+    @Test
+    void bodiesThatTrickleInAreNotWaitedForLong() throws IOException {
+        List<RawHttp> open = new ArrayList<>();
+        for (String path : TAKING_BODIES) {
+            open.add(begun(path, 100_000));
+        }
+        int rounds = 0;
+        while (!open.isEmpty()) {
             theServiceStillAnswers();
-            assertThat(trickle(raw)).as("bytes taken, one at a time").isLessThan(100_000);
+            open.removeIf(raw -> !takesAnotherByte(raw));
+            assertThat(++rounds).as("bytes taken, one at a time").isLessThan(50_000);
         }
     }
 
-    /** Sends a byte whenever the server has answered somebody else, until it hangs up. */
-    private int trickle(RawHttp raw) throws IOException {
-        int sent = 0;
-        try {
-            for (; sent < 100_000; sent++) {
-                raw.send("a");
-                theServiceStillAnswers();
+    /** The server hangs up by itself; who waits in vain here fails after the patience of the connection. */
+    @Test
+    void bodiesThatNeverComeAreNotWaitedForLong() throws IOException {
+        List<RawHttp> open = new ArrayList<>();
+        for (String path : TAKING_BODIES) {
+            open.add(begun(path, 1000));
+        }
+        theServiceStillAnswers();
+        for (RawHttp raw : open) {
+            try (raw) {
+                assertThat(raw.answer().status()).isIn(0, 400, 403, 404, 408);
             }
-        } catch (SocketException e) {
-            return sent;
         }
-        return sent;
     }
 
-    /** The server hangs up by itself; whoever waits here in vain fails after the patience of the connection. */
-    @ParameterizedTest
-    @ValueSource(strings = {"/api/v1/calculations/solid", "/sign-in"})
-    void aBodyThatNeverComesIsNotWaitedForLong(String path) throws IOException {
+    private RawHttp begun(String path, int announced) throws IOException {
         String type = path.startsWith("/api/") ? "application/json" : "application/x-www-form-urlencoded";
-        try (RawHttp raw = new RawHttp(origin())) {
-            raw.send("POST " + path + " HTTP/1.1\r\nHost: localhost\r\nContent-Type: " + type
-                    + "\r\nContent-Length: 1000\r\n\r\n{");
-            assertThat(raw.answer().status()).isIn(0, 400, 403, 408);
+        RawHttp raw = new RawHttp(origin());
+        raw.send("POST " + path + " HTTP/1.1\r\nHost: localhost\r\nContent-Type: " + type + "\r\nContent-Length: "
+                + announced + "\r\n\r\n{");
+        return raw;
+    }
+
+    private static boolean takesAnotherByte(RawHttp raw) {
+        try {
+            raw.send("a");
+            return true;
+        } catch (IOException e) {
+            return false;
         }
     }
 
@@ -183,9 +191,7 @@ abstract class LoadCases extends ServerTest {
 
     @Test
     void compressedBodiesAreNotUnpacked() {
-        byte[] zeros = "\u001f\u008b".getBytes(UTF_8);
-        assertThat(List.of(400, 415))
-                .contains(postJson(SOLID, new String(zeros, UTF_8), "Content-Encoding", "gzip")
-                        .statusCode());
+        HttpResponse<String> answer = postJson(SOLID, "\u001f\b", "Content-Encoding", "gzip");
+        assertThat(answer.statusCode()).isIn(400, 415);
     }
 }

@@ -2,10 +2,7 @@ package org.vanewright.security;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.net.URLDecoder;
 import java.net.http.HttpResponse;
-import java.nio.charset.StandardCharsets;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Objects;
@@ -42,19 +39,10 @@ abstract class PageWalkCases extends WalkCases {
         String[] headers = {"Accept", "text/html, */*;q=0.5", "X-Forwarded-For", network()};
         HttpResponse<String> answer = line.method().equals("GET")
                 ? caller.get(path, headers)
-                : caller.postForm(path, fields(subjects.fill(line.body())), headers);
+                : caller.postForm(path, Forms.fields(subjects.fill(line.body())), headers);
         if (path.contains("sign-out")) {
             callers.put(name, caller instanceof SignedIn signedIn ? signIn(signedIn.person()) : newVisitor());
         }
         return answer;
-    }
-
-    private static Map<String, String> fields(String body) {
-        Map<String, String> fields = new LinkedHashMap<>();
-        Arrays.stream(body.split("&", -1))
-                .filter(field -> !field.isEmpty())
-                .map(field -> field.split("=", 2))
-                .forEach(field -> fields.put(field[0], URLDecoder.decode(field[1], StandardCharsets.UTF_8)));
-        return fields;
     }
 }

@@ -1,7 +1,9 @@
 package org.vanewright.security;
 
+import jakarta.servlet.http.HttpServletRequest;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -10,8 +12,11 @@ import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.springframework.context.ApplicationContext;
+import org.springframework.core.MethodParameter;
 import org.springframework.http.server.PathContainer;
 import org.springframework.web.bind.annotation.RequestMethod;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.method.HandlerMethod;
 import org.springframework.web.servlet.mvc.method.RequestMappingInfo;
 import org.springframework.web.servlet.mvc.method.RequestMappingInfoHandlerMapping;
 import org.springframework.web.util.pattern.PathPattern;
@@ -27,7 +32,11 @@ final class Routes {
 
     private static final PathPatternParser PARSER = new PathPatternParser();
 
+    /** By controllers whose signatures do not tell. */
+    private static final List<String> READ_BY_HAND = List.of("revision", "count", "bedWidthMm");
+
     private final List<Route> routes = new ArrayList<>();
+    private final Map<String, Set<String>> parameters = new HashMap<>();
 
     /** One method of one address. */
     record Route(String method, PathPattern pattern) {
@@ -40,19 +49,45 @@ final class Routes {
     Routes(ApplicationContext service) {
         service.getBeansOfType(RequestMappingInfoHandlerMapping.class)
                 .values()
-                .forEach(mapping -> mapping.getHandlerMethods().keySet().forEach(this::add));
+                .forEach(mapping -> mapping.getHandlerMethods()
+                        .forEach((info, method) -> add(info)
+                                .forEach(route -> parameters
+                                        .computeIfAbsent(route.toString(), r -> new TreeSet<>())
+                                        .addAll(parameters(method)))));
     }
 
-    private void add(RequestMappingInfo info) {
+    private static Set<String> parameters(HandlerMethod method) {
+        Set<String> names = new TreeSet<>();
+        for (MethodParameter parameter : method.getMethodParameters()) {
+            RequestParam read = parameter.getParameterAnnotation(RequestParam.class);
+            if (read != null && !read.name().isEmpty()) {
+                names.add(read.name());
+            }
+            if (parameter.getParameterType() == HttpServletRequest.class) {
+                names.addAll(READ_BY_HAND);
+            }
+        }
+        return names;
+    }
+
+    /** Names of the parameters that the controller of a call reads. */
+    Set<String> parameters(String method, String path) {
+        return of(method, path).map(parameters::get).orElse(Set.of());
+    }
+
+    private List<Route> add(RequestMappingInfo info) {
+        List<Route> added = new ArrayList<>();
         Set<RequestMethod> methods = info.getMethodsCondition().getMethods();
         for (String pattern : info.getPatternValues()) {
             for (String one : choices(pattern)) {
                 if (methods.isEmpty()) {
-                    routes.add(new Route(ANY, PARSER.parse(one)));
+                    added.add(new Route(ANY, PARSER.parse(one)));
                 }
-                methods.forEach(method -> routes.add(new Route(method.name(), PARSER.parse(one))));
+                methods.forEach(method -> added.add(new Route(method.name(), PARSER.parse(one))));
             }
         }
+        routes.addAll(added);
+        return added;
     }
 
     private static List<String> choices(String pattern) {
@@ -82,14 +117,5 @@ final class Routes {
                 .filter(route -> route.pattern().matches(asked))
                 .min(Comparator.comparing(Route::pattern, PathPattern.SPECIFICITY_COMPARATOR))
                 .map(Route::toString);
-    }
-
-    /** Sets each of the names in braces to its value. */
-    static String filled(String call, Map<String, String> values) {
-        String filled = call;
-        for (Map.Entry<String, String> value : values.entrySet()) {
-            filled = filled.replace("{" + value.getKey() + "}", value.getValue());
-        }
-        return filled;
     }
 }

@@ -26,7 +26,7 @@ import tools.jackson.databind.node.ObjectNode;
 /** Makes what the calls of a table are about: drafts of the author, what they submitted, links, tokens. */
 final class Subjects {
     /** By plural, a record that comes with the service. */
-    static final Map<String, String> DEMO = Map.of(
+    private static final Map<String, String> DEMO = Map.of(
             "devices", "rectangular-vane-8-by-20",
             "airframes", "quillmere-tapered-low-wing",
             "layouts", "low-wing-pairs-over-the-taper");
@@ -46,6 +46,11 @@ final class Subjects {
         this.other = other;
         this.maintainer = maintainer;
         this.steward = steward;
+    }
+
+    /** Slug of a record of that kind that comes with the service. */
+    static String demo(String plural) {
+        return Objects.requireNonNull(DEMO.get(plural));
     }
 
     /** The call with subjects in place of the names in braces; the same ones until they are forgotten. */
@@ -73,7 +78,7 @@ final class Subjects {
 
     private String make(String name, String plural) {
         return switch (name) {
-            case "demo" -> Objects.requireNonNull(DEMO.get(plural));
+            case "demo" -> demo(plural);
             case "draft" -> draft(plural).id();
             case "shared" -> shared(plural);
             case "waiting" -> waiting(plural);
@@ -93,7 +98,7 @@ final class Subjects {
     /** A document that can be submitted, under a name of its own. */
     ObjectNode document(String plural) {
         JsonMapper mapper = service.getBean(JsonMapper.class);
-        RevisionRef demo = new RevisionRef(Objects.requireNonNull(DEMO.get(plural)), 1);
+        RevisionRef demo = new RevisionRef(demo(plural), 1);
         ObjectNode document = mapper.valueToTree(records(plural).exactly(demo).content());
         return document.put("name", "Walked " + COUNT.incrementAndGet());
     }

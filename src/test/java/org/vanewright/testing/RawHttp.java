@@ -42,7 +42,8 @@ public final class RawHttp implements AutoCloseable {
             String host = URI.create(origin).getAuthority();
             boolean own = List.of(headers).stream().anyMatch(h -> h.startsWith("Host:"));
             raw.send(requestLine + "\r\n" + (own ? "" : "Host: " + host + "\r\n") + "Connection: close\r\n"
-                    + String.join("", List.of(headers).stream().map(h -> h + "\r\n").toList()) + "\r\n");
+                    + String.join(
+                            "", List.of(headers).stream().map(h -> h + "\r\n").toList()) + "\r\n");
             return raw.answer();
         } catch (SocketException e) {
             return new Answer(0, List.of(), "");
