@@ -36,6 +36,8 @@ class RouteTableTest extends ServerTest {
             "beanNameHandlerMapping",
             "defaultServletHandlerMapping");
 
+    private static final String NO_ID = "00000000-0000-0000-0000-000000000000";
+
     @Test
     void everyRouteHasALineAndEveryLineARoute() {
         Routes routes = new Routes(context());
@@ -61,7 +63,8 @@ class RouteTableTest extends ServerTest {
     /** The path with something of each subject's shape, which is enough to find its route. */
     private static String shaped(RouteTable.Line line) {
         return line.path()
-                .replaceAll("\\{(draft|shared|waiting|token|other|author)}", "00000000-0000-0000-0000-000000000000")
+                .replaceAll("\\{(draft|shared|waiting|token|other|author|person|pending|closed|invited|nolink)}", NO_ID)
+                .replaceAll("\\{photograph}", "0".repeat(64))
                 .replaceAll("\\{(invitation|reset|nothing)}", "A".repeat(43))
                 .replaceAll("\\{[a-z]+}", "slug");
     }

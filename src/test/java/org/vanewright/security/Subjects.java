@@ -4,15 +4,19 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.UUID;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.springframework.context.ApplicationContext;
 import org.vanewright.account.AccessTokens;
 import org.vanewright.account.AccountService;
 import org.vanewright.account.Acting;
+import org.vanewright.account.NewPeople;
 import org.vanewright.account.NewPeople.NewPerson;
 import org.vanewright.account.PasswordReset;
+import org.vanewright.account.PersonState;
 import org.vanewright.account.Role;
 import org.vanewright.account.TokenScope;
+import org.vanewright.photograph.Photographs;
 import org.vanewright.record.Draft;
 import org.vanewright.record.Licence;
 import org.vanewright.record.RecordContent;
@@ -20,6 +24,7 @@ import org.vanewright.record.RecordService;
 import org.vanewright.record.Records;
 import org.vanewright.record.Revision;
 import org.vanewright.record.RevisionRef;
+import org.vanewright.testing.Pictures;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -88,6 +93,14 @@ final class Subjects {
             case "token" -> token();
             case "invitation" -> invitation();
             case "reset" -> reset();
+            case "person" -> NewPeople.add(service, Role.MEMBER).id();
+            case "pending" ->
+                NewPeople.add(service, Role.MEMBER, PersonState.PENDING).id();
+            case "closed" ->
+                NewPeople.add(service, Role.MEMBER, PersonState.CLOSED).id();
+            case "invited" -> invited();
+            case "photograph" -> photograph();
+            case "nolink" -> UUID.randomUUID().toString();
             case "nothing" -> "A".repeat(43);
             case "author" -> author.id();
             case "other" -> other.id();
@@ -163,6 +176,21 @@ final class Subjects {
                         .invite(Role.MEMBER, "")
                         .path());
         return path.replaceFirst("^.*/", "");
+    }
+
+    private String invited() {
+        return Acting.as(
+                steward,
+                () -> service.getBean(AccountService.class)
+                        .invite(Role.MEMBER, "")
+                        .link()
+                        .id());
+    }
+
+    /** One that no public record shows. */
+    private String photograph() {
+        byte[] file = Pictures.encoded(Pictures.quarters(40 + COUNT.incrementAndGet(), 30), "png");
+        return Acting.as(author, () -> service.getBean(Photographs.class).take(file));
     }
 
     private String reset() {
