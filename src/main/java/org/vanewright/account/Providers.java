@@ -43,19 +43,20 @@ public class Providers {
      *
      * @param id in addresses
      * @param name on pages
+     * @param issuer as its identities name it
      */
-    public record Provider(String id, String name) {}
+    public record Provider(String id, String name, String issuer) {}
 
     /** In the order of their ids. */
     public List<Provider> all() {
         return settings.getRegistration().entrySet().stream()
                 .sorted(Map.Entry.comparingByKey())
-                .map(e -> new Provider(e.getKey(), name(e.getKey(), e.getValue())))
+                .map(e -> provider(e.getKey(), e.getValue()))
                 .toList();
     }
 
     public Optional<Provider> find(String id) {
-        return Optional.ofNullable(settings.getRegistration().get(id)).map(r -> new Provider(id, name(id, r)));
+        return Optional.ofNullable(settings.getRegistration().get(id)).map(r -> provider(id, r));
     }
 
     /** Whether that one answers, or has answered. */
@@ -105,18 +106,29 @@ public class Providers {
         return shown.length() <= LONGEST_NAME ? shown : shown.substring(0, LONGEST_NAME);
     }
 
+    private Provider provider(String id, OAuth2ClientProperties.Registration registration) {
+        return new Provider(id, name(id, registration), String.valueOf(issuer(id, registration)));
+    }
+
+    private @Nullable String issuer(String id, OAuth2ClientProperties.Registration registration) {
+        OAuth2ClientProperties.Provider provider = settings.getProvider().get(named(id, registration));
+        return provider == null ? null : provider.getIssuerUri();
+    }
+
+    private static String named(String id, OAuth2ClientProperties.Registration registration) {
+        String named = registration.getProvider();
+        return named == null ? id : named;
+    }
+
     /** A provider without an issuer could answer in the name of another one. */
     private void check(String id, OAuth2ClientProperties.Registration registration) {
-        String named = registration.getProvider() == null ? id : registration.getProvider();
-        OAuth2ClientProperties.Provider provider = settings.getProvider().get(named);
-        boolean issued = provider != null && provider.getIssuerUri() != null;
         boolean openid = registration.getScope() == null
                 || registration.getScope().isEmpty()
                 || registration.getScope().contains(OPENID);
-        if (!ID.matcher(id).matches() || !issued || !openid) {
+        if (!ID.matcher(id).matches() || issuer(id, registration) == null || !openid) {
             throw new IllegalStateException("spring.security.oauth2.client.registration." + id
                     + " needs an id of small letters, digits and hyphens, the scope openid, and"
-                    + " spring.security.oauth2.client.provider." + named + ".issuer-uri");
+                    + " spring.security.oauth2.client.provider." + named(id, registration) + ".issuer-uri");
         }
     }
 }

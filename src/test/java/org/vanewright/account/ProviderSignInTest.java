@@ -354,6 +354,9 @@ class ProviderSignInTest extends ServerTest {
                 .isEqualTo("/");
         var page = member.page(mine, 200);
         assertThat(page.select(".entries h3").eachText()).containsExactly("Club pass");
+        assertThat(page.select("form[action$=/club]"))
+                .as("one of each provider")
+                .isEmpty();
         String action = page.select("form[action*=/links/]").attr("action");
         SignedIn stranger = signIn(Role.STEWARD);
         assertThat(stranger.postForm(action, Map.of()).statusCode()).isEqualTo(404);

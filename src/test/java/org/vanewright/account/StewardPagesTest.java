@@ -139,6 +139,24 @@ class StewardPagesTest extends ServerTest {
     }
 
     @Test
+    void aLostSecondFactorIsReset() {
+        SignedIn steward = signIn(Role.STEWARD);
+        SignedIn member = signIn(Role.MEMBER);
+        String path = "/steward/people/" + member.id();
+        assertThat(steward.page(path, 200).text()).doesNotContain("Reset the second factor");
+        member.postForm("/account/second-factor", Map.of());
+        Authenticator app = new Authenticator(context(), member.id());
+        member.postForm(
+                "/account/second-factor/on", Map.of("password", member.person().password(), "code", app.code()));
+        assertThat(steward.page(path, 200).text()).contains("Reset the second factor");
+        assertThat(location(steward.postForm(path + "/second-factor/reset", Map.of())))
+                .isEqualTo(path + "?done=second-factor");
+        assertThat(signIn(member.person()).page("/account/second-factor", 200).text())
+                .doesNotContain("Recovery codes left");
+        assertThat(logged(steward, member.person().email())).contains("second-factor.reset");
+    }
+
+    @Test
     void whoRegisteredIsAdmittedOrRefused() {
         SignedIn steward = signIn(Role.STEWARD);
         NewPerson one = NewPeople.add(context(), Role.MEMBER, PersonState.PENDING);

@@ -2,6 +2,7 @@ package org.vanewright.account.web;
 
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.ResponseEntity;
@@ -15,6 +16,7 @@ import org.springframework.web.server.ResponseStatusException;
 import org.vanewright.account.ProviderErrands;
 import org.vanewright.account.ProviderErrands.Errand;
 import org.vanewright.account.ProviderErrands.Purpose;
+import org.vanewright.account.ProviderIdentity.Linked;
 import org.vanewright.account.ProviderSignIn;
 import org.vanewright.account.Providers;
 import org.vanewright.account.Providers.Provider;
@@ -118,9 +120,13 @@ class ProviderPages {
             throw new ResponseStatusException(HttpStatus.NOT_FOUND);
         }
         model.addAttribute("form", form);
-        model.addAttribute("links", signIn.mine());
+        List<Linked> links = signIn.mine();
+        model.addAttribute("links", links);
         model.addAttribute("passwordSet", signIn.passwordSet());
-        model.addAttribute("providers", providers.all());
+        List<Provider> linkable = providers.all().stream()
+                .filter(p -> links.stream().noneMatch(l -> l.identity().issuer().equals(p.issuer())))
+                .toList();
+        model.addAttribute("linkable", linkable);
         return PAGE;
     }
 }
