@@ -52,6 +52,10 @@ class PersonRepository {
     }
 
     Optional<Person> find(String id) {
+        if (id.indexOf('\0') >= 0) {
+            // PostgreSQL would refuse to look for it.
+            return Optional.empty();
+        }
         return jdbc.sql(COLUMNS + "where id = :id")
                 .param("id", id)
                 .query(PersonRepository::person)

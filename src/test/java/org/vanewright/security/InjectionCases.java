@@ -145,10 +145,10 @@ abstract class InjectionCases extends WalkCases {
                 fields.put(name, hostile);
             }
             Caller caller = line.call().startsWith("/review") ? judge : person;
-            HttpResponse<String> answer =
-                    caller.postForm(subjects.fill(line.call()), fields, "X-Forwarded-For", network());
-            if (answer.statusCode() >= 500) {
-                broken.add(line + " gave " + answer.statusCode());
+            int status = caller.postForm(subjects.fill(line.call()), fields, "X-Forwarded-For", network())
+                    .statusCode();
+            if (status >= 500) {
+                broken.add(line + " gave " + status);
             }
         }
         ObjectNode document = subjects.document("devices").put("name", hostile).put("description", hostile);
@@ -157,6 +157,12 @@ abstract class InjectionCases extends WalkCases {
         if (status >= 500) {
             broken.add("POST /api/v1/devices gave " + status);
         }
+        ObjectNode layout = subjects.document("layouts");
+        ((ObjectNode) layout.get("airframe")).put("slug", hostile);
+        String saved = mapper().writeValueAsString(layout);
+        HttpResponse<String> answer = postJson("/api/v1/layouts", saved, "Authorization", bearer);
+        String draft = "/drafts/" + json(answer, 201).get("id").asString();
+        assertThat(person.get(draft + "/submit").statusCode()).isEqualTo(200);
         HttpResponse<String> token =
                 get("/api/v1/drafts", "Authorization", "Bearer " + hostile.replaceAll("[^ -~]", ""));
         assertThat(token.statusCode()).isIn(401, 429);
