@@ -1,5 +1,6 @@
 package org.vanewright.account;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import org.springframework.stereotype.Component;
@@ -23,6 +24,11 @@ class KnownPeople implements People {
     @Override
     public Optional<PersonRef> find(String personId) {
         return people.find(personId).map(KnownPeople::ref);
+    }
+
+    @Override
+    public List<PersonRef> find(Collection<String> personIds) {
+        return people.find(personIds).stream().map(KnownPeople::ref).toList();
     }
 
     @Override

@@ -5,6 +5,7 @@ import java.sql.SQLException;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -55,6 +56,15 @@ class PersonRepository {
                 .param("id", id)
                 .query(PersonRepository::person)
                 .optional();
+    }
+
+    List<Person> find(Collection<String> ids) {
+        return ids.isEmpty()
+                ? List.of()
+                : jdbc.sql(COLUMNS + "where id in (:ids)")
+                        .param("ids", ids)
+                        .query(PersonRepository::person)
+                        .list();
     }
 
     Optional<Person> findByEmail(String email) {

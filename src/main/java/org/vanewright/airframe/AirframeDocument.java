@@ -1,10 +1,14 @@
 package org.vanewright.airframe;
 
 import com.fasterxml.jackson.annotation.JsonCreator;
+import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.vanewright.record.RecordContent;
+import org.vanewright.record.photograph.PhotographUse;
+import org.vanewright.record.provenance.FigureGroup;
+import org.vanewright.record.provenance.FigureOrigin;
 
 /**
  * What a revision of an airframe says. Parts may be absent until {@link AirframeRules} has passed it.
@@ -17,6 +21,8 @@ import org.vanewright.record.RecordContent;
  * @param wingAreaM2 reference area for lift coefficients
  * @param surfaces wings, stabilisers, fins
  * @param invented true for demonstration data
+ * @param provenance where its figures come from
+ * @param photographs of it
  */
 public record AirframeDocument(
         String name,
@@ -26,12 +32,29 @@ public record AirframeDocument(
         @Nullable Speeds speeds,
         @Nullable Double wingAreaM2,
         List<SurfaceDocument> surfaces,
-        boolean invented)
+        boolean invented,
+        @JsonInclude(JsonInclude.Include.NON_EMPTY) List<FigureOrigin> provenance,
+        @JsonInclude(JsonInclude.Include.NON_EMPTY) List<PhotographUse> photographs)
         implements RecordContent {
     @SuppressWarnings("NullAway") // documents arrive with parts missing; the rules name them
     public AirframeDocument {
         name = name == null ? "" : name;
         surfaces = Lists.present(surfaces);
+        provenance = Lists.present(provenance);
+        photographs = Lists.present(photographs);
+    }
+
+    /** One that says nothing of origins and has no photographs. */
+    public AirframeDocument(
+            String name,
+            @Nullable String description,
+            @Nullable OperatingBasis operatingBasis,
+            @Nullable Masses masses,
+            @Nullable Speeds speeds,
+            @Nullable Double wingAreaM2,
+            List<SurfaceDocument> surfaces,
+            boolean invented) {
+        this(name, description, operatingBasis, masses, speeds, wingAreaM2, surfaces, invented, List.of(), List.of());
     }
 
     /** As read from JSON, where {@code invented} may be left out and then is false. */
@@ -45,9 +68,25 @@ public record AirframeDocument(
             @JsonProperty("speeds") @Nullable Speeds speeds,
             @JsonProperty("wingAreaM2") @Nullable Double wingAreaM2,
             @JsonProperty("surfaces") @Nullable List<SurfaceDocument> surfaces,
-            @JsonProperty("invented") @Nullable Boolean invented) {
+            @JsonProperty("invented") @Nullable Boolean invented,
+            @JsonProperty("provenance") @Nullable List<FigureOrigin> provenance,
+            @JsonProperty("photographs") @Nullable List<PhotographUse> photographs) {
         return new AirframeDocument(
-                name, description, operatingBasis, masses, speeds, wingAreaM2, surfaces, Boolean.TRUE.equals(invented));
+                name,
+                description,
+                operatingBasis,
+                masses,
+                speeds,
+                wingAreaM2,
+                surfaces,
+                Boolean.TRUE.equals(invented),
+                provenance,
+                photographs);
+    }
+
+    @Override
+    public List<FigureGroup> figureGroups() {
+        return AirframeFigures.of(this);
     }
 
     /**

@@ -9,6 +9,8 @@ import org.vanewright.airframe.AirframeDocument.Masses;
 import org.vanewright.airframe.AirframeDocument.Speeds;
 import org.vanewright.engineering.input.Checks;
 import org.vanewright.engineering.input.FieldProblem;
+import org.vanewright.record.photograph.PhotographRules;
+import org.vanewright.record.provenance.ProvenanceRules;
 
 /** What an airframe must satisfy before anything is computed from it. The bounds are those of slow light aircraft. */
 public final class AirframeRules {
@@ -30,6 +32,8 @@ public final class AirframeRules {
         checkMasses(checks, airframe.masses());
         checkSpeeds(checks, airframe.speeds());
         checkSurfaces(checks, airframe.surfaces());
+        ProvenanceRules.check(airframe, airframe.provenance()).forEach(checks::add);
+        PhotographRules.check(airframe.photographs()).forEach(checks::add);
         return checks.problems();
     }
 

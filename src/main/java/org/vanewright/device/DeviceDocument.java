@@ -1,10 +1,17 @@
 package org.vanewright.device;
 
 import com.fasterxml.jackson.annotation.JsonCreator;
+import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonProperty;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.vanewright.engineering.solid.DeviceDesign;
 import org.vanewright.record.RecordContent;
+import org.vanewright.record.photograph.PhotographUse;
+import org.vanewright.record.provenance.FigureGroup;
+import org.vanewright.record.provenance.FigureOrigin;
 
 /**
  * A device as it is recorded: its design parameters beside its name, so that the same JSON serves as input to the
@@ -19,6 +26,8 @@ import org.vanewright.record.RecordContent;
  * @param chordToleranceMm largest distance between a curve and its facets
  * @param densityKgM3 of the material it is meant to be printed in, for its mass
  * @param invented true for demonstration data
+ * @param provenance where its figures come from
+ * @param photographs of it
  */
 public record DeviceDocument(
         String name,
@@ -29,11 +38,46 @@ public record DeviceDocument(
         @Nullable Boolean indexMark,
         @Nullable Double chordToleranceMm,
         @Nullable Double densityKgM3,
-        boolean invented)
+        boolean invented,
+        @JsonInclude(JsonInclude.Include.NON_EMPTY) List<FigureOrigin> provenance,
+        @JsonInclude(JsonInclude.Include.NON_EMPTY) List<PhotographUse> photographs)
         implements RecordContent {
     @SuppressWarnings("NullAway") // documents arrive with parts missing; the rules name them
     public DeviceDocument {
         name = name == null ? "" : name;
+        provenance = present(provenance);
+        photographs = present(photographs);
+    }
+
+    /** One that says nothing of origins and has no photographs. */
+    public DeviceDocument(
+            String name,
+            @Nullable String description,
+            DeviceDesign.@Nullable Vane vane,
+            DeviceDesign.@Nullable Pair pair,
+            DeviceDesign.@Nullable Base base,
+            @Nullable Boolean indexMark,
+            @Nullable Double chordToleranceMm,
+            @Nullable Double densityKgM3,
+            boolean invented) {
+        this(
+                name,
+                description,
+                vane,
+                pair,
+                base,
+                indexMark,
+                chordToleranceMm,
+                densityKgM3,
+                invented,
+                List.of(),
+                List.of());
+    }
+
+    private static <T> List<T> present(@Nullable List<? extends @Nullable T> list) {
+        return list == null
+                ? List.of()
+                : list.stream().filter(Objects::nonNull).map(e -> (T) e).toList();
     }
 
     /** As read from JSON, where {@code invented} may be left out and then is false. */
@@ -48,7 +92,9 @@ public record DeviceDocument(
             @JsonProperty("indexMark") @Nullable Boolean indexMark,
             @JsonProperty("chordToleranceMm") @Nullable Double chordToleranceMm,
             @JsonProperty("densityKgM3") @Nullable Double densityKgM3,
-            @JsonProperty("invented") @Nullable Boolean invented) {
+            @JsonProperty("invented") @Nullable Boolean invented,
+            @JsonProperty("provenance") @Nullable List<FigureOrigin> provenance,
+            @JsonProperty("photographs") @Nullable List<PhotographUse> photographs) {
         return new DeviceDocument(
                 name,
                 description,
@@ -58,7 +104,23 @@ public record DeviceDocument(
                 indexMark,
                 chordToleranceMm,
                 densityKgM3,
-                Boolean.TRUE.equals(invented));
+                Boolean.TRUE.equals(invented),
+                provenance,
+                photographs);
+    }
+
+    @Override
+    public List<FigureGroup> figureGroups() {
+        List<FigureGroup> groups = new ArrayList<>();
+        groups.add(new FigureGroup("vane", pair == null ? "Vane" : "Each vane"));
+        if (pair != null) {
+            groups.add(new FigureGroup("pair", "Pair: angle and gap"));
+        }
+        groups.add(new FigureGroup("base", "Base"));
+        if (densityKgM3 != null) {
+            groups.add(new FigureGroup("densityKgM3", "Density of the material"));
+        }
+        return List.copyOf(groups);
     }
 
     public DeviceDesign design() {

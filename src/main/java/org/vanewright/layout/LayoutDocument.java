@@ -1,11 +1,19 @@
 package org.vanewright.layout;
 
 import com.fasterxml.jackson.annotation.JsonCreator;
+import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
+import java.util.Objects;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.vanewright.record.RecordContent;
+import org.vanewright.record.RecordUse;
 import org.vanewright.record.RevisionRef;
+import org.vanewright.record.photograph.PhotographUse;
+import org.vanewright.record.provenance.FigureGroup;
+import org.vanewright.record.provenance.FigureOrigin;
 
 /**
  * A layout as it is recorded.
@@ -15,10 +23,36 @@ import org.vanewright.record.RevisionRef;
  * @param airframe exact revision of the airframe
  * @param rows at least one
  * @param invented true for demonstration data
+ * @param provenance where its figures come from
+ * @param photographs of it
  */
 public record LayoutDocument(
-        String name, @Nullable String description, RevisionRef airframe, List<RowDocument> rows, boolean invented)
+        String name,
+        @Nullable String description,
+        RevisionRef airframe,
+        List<RowDocument> rows,
+        boolean invented,
+        @JsonInclude(JsonInclude.Include.NON_EMPTY) List<FigureOrigin> provenance,
+        @JsonInclude(JsonInclude.Include.NON_EMPTY) List<PhotographUse> photographs)
         implements RecordContent {
+    @SuppressWarnings("NullAway") // documents arrive with parts missing; the rules name them
+    public LayoutDocument {
+        provenance = present(provenance);
+        photographs = present(photographs);
+    }
+
+    /** One that says nothing of origins and has no photographs. */
+    public LayoutDocument(
+            String name, @Nullable String description, RevisionRef airframe, List<RowDocument> rows, boolean invented) {
+        this(name, description, airframe, rows, invented, List.of(), List.of());
+    }
+
+    private static <T> List<T> present(@Nullable List<? extends @Nullable T> list) {
+        return list == null
+                ? List.of()
+                : list.stream().filter(Objects::nonNull).map(e -> (T) e).toList();
+    }
+
     /** As read from JSON, where {@code invented} may be left out and then is false. */
     @JsonCreator(mode = JsonCreator.Mode.PROPERTIES)
     @SuppressWarnings("NullAway") // documents arrive with parts missing; the rules name them
@@ -27,7 +61,33 @@ public record LayoutDocument(
             @JsonProperty("description") @Nullable String description,
             @JsonProperty("airframe") @Nullable RevisionRef airframe,
             @JsonProperty("rows") @Nullable List<@Nullable RowDocument> rows,
-            @JsonProperty("invented") @Nullable Boolean invented) {
-        return new LayoutDocument(name, description, airframe, rows, Boolean.TRUE.equals(invented));
+            @JsonProperty("invented") @Nullable Boolean invented,
+            @JsonProperty("provenance") @Nullable List<FigureOrigin> provenance,
+            @JsonProperty("photographs") @Nullable List<PhotographUse> photographs) {
+        return new LayoutDocument(
+                name, description, airframe, rows, Boolean.TRUE.equals(invented), provenance, photographs);
+    }
+
+    @Override
+    public List<RecordUse> uses() {
+        Stream<RecordUse> devices = rows.stream()
+                .map(RowDocument::device)
+                .flatMap(Stream::ofNullable)
+                .distinct()
+                .map(device -> new RecordUse("devices", device));
+        return Stream.concat(Stream.of(new RecordUse("airframes", airframe)), devices)
+                .toList();
+    }
+
+    @Override
+    public List<FigureGroup> figureGroups() {
+        return IntStream.range(0, rows == null ? 0 : rows.size())
+                .filter(i -> rows.get(i) != null)
+                .mapToObj(i -> {
+                    String rowName = rows.get(i).name();
+                    return new FigureGroup(
+                            "rows[" + i + "]", "Row " + (i + 1) + (rowName == null ? "" : ": " + rowName));
+                })
+                .toList();
     }
 }

@@ -6,6 +6,8 @@ import org.vanewright.engineering.input.Checks;
 import org.vanewright.engineering.input.FieldProblem;
 import org.vanewright.engineering.template.Register;
 import org.vanewright.record.RevisionRef;
+import org.vanewright.record.photograph.PhotographRules;
+import org.vanewright.record.provenance.ProvenanceRules;
 
 /** What must hold of a layout by itself, before its airframe and devices are looked up. */
 public final class LayoutRules {
@@ -28,6 +30,8 @@ public final class LayoutRules {
                 checks.addUnder("rows[" + i + "]", checkRow(rows.get(i)));
             }
         }
+        ProvenanceRules.check(layout, layout.provenance()).forEach(checks::add);
+        PhotographRules.check(layout.photographs()).forEach(checks::add);
         return checks.problems();
     }
 

@@ -9,6 +9,7 @@ import org.vanewright.device.DeviceService;
 import org.vanewright.engineering.input.Checks;
 import org.vanewright.engineering.input.FieldProblem;
 import org.vanewright.engineering.input.InvalidInputException;
+import org.vanewright.photograph.Photographs;
 import org.vanewright.record.RecordDesk;
 import org.vanewright.record.RecordService;
 import org.vanewright.record.Revision;
@@ -20,24 +21,27 @@ public class LayoutService extends RecordService<LayoutDocument> {
     private final LayoutPlanner planner;
     private final AirframeService airframes;
     private final DeviceService devices;
+    private final Photographs photographs;
 
     LayoutService(
             LayoutRepository layouts,
             LayoutPlanner planner,
             AirframeService airframes,
             DeviceService devices,
+            Photographs photographs,
             RecordDesk desk) {
         super("layout", "layouts", layouts, desk);
         this.planner = planner;
         this.airframes = airframes;
         this.devices = devices;
+        this.photographs = photographs;
     }
 
     @Override
     protected List<FieldProblem> problems(LayoutDocument layout) {
         try {
             LayoutTemplates.requireDrawable(planner.plan(layout));
-            return List.of();
+            return photographs.missing(layout.photographs());
         } catch (InvalidInputException e) {
             return e.problems();
         }

@@ -87,7 +87,7 @@ class PageErrors {
         return ProblemPage.of(
                 HttpStatus.CONTENT_TOO_LARGE,
                 "File too large",
-                "A file of section coordinates may have at most 64 KiB.",
+                "A photograph may have at most 8 MiB, a file of section coordinates 64 KiB.",
                 null);
     }
 

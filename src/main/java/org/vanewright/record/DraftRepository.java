@@ -13,7 +13,7 @@ import org.springframework.stereotype.Repository;
 
 /** Drafts of every kind. Each saving is a row of its own, so that nothing typed is ever overwritten. */
 @Repository
-class DraftRepository {
+class DraftRepository implements OwnDrafts {
     private final JdbcClient jdbc;
 
     DraftRepository(JdbcClient jdbc) {
@@ -132,6 +132,23 @@ class DraftRepository {
                 .param("id", id)
                 .param("personId", personId)
                 .update();
+    }
+
+    @Override
+    public boolean mention(String personId, String word) {
+        if (!word.matches("[0-9A-Za-z]{1,100}")) {
+            throw new IllegalArgumentException("letters and digits only");
+        }
+        return jdbc.sql(
+                                "select count(*) from draft d join draft_version v on v.draft_id = d.id and v.version = d.version"
+                                        + " where (d.author_id = :personId or d.id in"
+                                        + " (select draft_id from draft_coauthor where person_id = :personId))"
+                                        + " and v.content like :like")
+                        .param("personId", personId)
+                        .param("like", "%" + word + "%")
+                        .query(Integer.class)
+                        .single()
+                > 0;
     }
 
     /** Author's and co-authors' drafts, given-up ones left out, last changed first. */

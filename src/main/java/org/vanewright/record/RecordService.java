@@ -2,6 +2,7 @@ package org.vanewright.record;
 
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -152,9 +153,14 @@ public abstract class RecordService<T extends RecordContent> {
         return records.children(parent, MOST_CHILDREN);
     }
 
-    /** What people with accounts have made public, newest first. */
-    public List<Revision<T>> contributed() {
-        return records.contributed(MOST_CONTRIBUTED);
+    /** How many revisions each person with an account has made public, by the person's id. */
+    public Map<String, Integer> contributors() {
+        return records.contributors();
+    }
+
+    /** What one person has made public, newest first. */
+    public List<Revision<T>> contributedBy(String personId) {
+        return records.contributedBy(personId, MOST_CONTRIBUTED);
     }
 
     /** The published revision of each record, newest first. */

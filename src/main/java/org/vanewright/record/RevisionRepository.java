@@ -1,15 +1,13 @@
 package org.vanewright.record;
 
-import java.sql.ResultSet;
-import java.sql.SQLException;
 import java.time.Clock;
 import java.time.Instant;
-import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.time.temporal.ChronoUnit;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.transaction.annotation.Transactional;
@@ -26,16 +24,14 @@ public abstract class RevisionRepository<T extends RecordContent> {
     /** Most items a page may have. */
     public static final int LARGEST_PAGE = 200;
 
-    private static final String COLUMNS = "slug, revision, state, content, sha256, contributor, created_at,"
-            + " derived_from_slug, derived_from_revision, contributor_id, licence, summary, draft_id, published_at,"
-            + " published_by, closed_at, closed_by, reason";
-
     private final JdbcClient jdbc;
     private final CanonicalJson json;
     private final Clock clock;
     private final String table;
     private final String kind;
     private final Class<T> type;
+    private final RevisionRepositoryRows<T> rows;
+    private final RevisionRepositoryInserts<T> inserts;
 
     /**
      * @param table such as {@code "airframe_revision"}; what stands before the underscore names the kind of record
@@ -51,6 +47,8 @@ public abstract class RevisionRepository<T extends RecordContent> {
         this.table = table;
         this.kind = table.substring(0, table.indexOf('_'));
         this.type = type;
+        this.rows = new RevisionRepositoryRows<>(table, json, type);
+        this.inserts = new RevisionRepositoryInserts<>(jdbc, json, clock, table, kind, type);
     }
 
     /** The kind of record, such as {@code "airframe"}. */
@@ -65,27 +63,27 @@ public abstract class RevisionRepository<T extends RecordContent> {
 
     /** The published revision, if there is one. */
     public Optional<Revision<T>> latest(String slug) {
-        return jdbc.sql(select(
+        return jdbc.sql(rows.select(
                         "where slug = :slug and state = 'PUBLISHED' order by revision desc fetch first 1 rows only"))
                 .param("slug", slug)
-                .query(this::revision)
+                .query(rows::revision)
                 .optional();
     }
 
     /** One exact revision, whatever its state. */
     public Optional<Revision<T>> find(RevisionRef ref) {
-        return jdbc.sql(select("where slug = :slug and revision = :revision"))
+        return jdbc.sql(rows.select("where slug = :slug and revision = :revision"))
                 .param("slug", ref.slug())
                 .param("revision", ref.revision())
-                .query(this::revision)
+                .query(rows::revision)
                 .optional();
     }
 
     /** Every revision of a record, newest first; empty if there is no such record. */
     public List<Revision<T>> history(String slug) {
-        return jdbc.sql(select("where slug = :slug order by revision desc"))
+        return jdbc.sql(rows.select("where slug = :slug order by revision desc"))
                 .param("slug", slug)
-                .query(this::revision)
+                .query(rows::revision)
                 .list();
     }
 
@@ -110,22 +108,22 @@ public abstract class RevisionRepository<T extends RecordContent> {
                 List.copyOf(found.subList(0, limit)), new ListCursor(last.shownAt(), last.slug()).encode());
     }
 
-    private List<Revision<T>> firstPage(int rows) {
-        return jdbc.sql(select(
-                        "where state = 'PUBLISHED' order by published_at desc, slug fetch first :rows rows only"))
-                .param("rows", rows)
-                .query(this::revision)
+    private List<Revision<T>> firstPage(int most) {
+        return jdbc.sql(rows.select(
+                        "where state = 'PUBLISHED' order by published_at desc, slug fetch first :most rows only"))
+                .param("most", most)
+                .query(rows::revision)
                 .list();
     }
 
-    private List<Revision<T>> pageAfter(ListCursor last, int rows) {
-        return jdbc.sql(select("where state = 'PUBLISHED'"
+    private List<Revision<T>> pageAfter(ListCursor last, int most) {
+        return jdbc.sql(rows.select("where state = 'PUBLISHED'"
                         + " and (published_at < :at or (published_at = :at and slug > :slug))"
-                        + " order by published_at desc, slug fetch first :rows rows only"))
+                        + " order by published_at desc, slug fetch first :most rows only"))
                 .param("at", last.createdAt().atOffset(ZoneOffset.UTC))
                 .param("slug", last.slug())
-                .param("rows", rows)
-                .query(this::revision)
+                .param("most", most)
+                .query(rows::revision)
                 .list();
     }
 
@@ -135,7 +133,7 @@ public abstract class RevisionRepository<T extends RecordContent> {
      */
     @Transactional
     public Revision<T> publishNew(T content, String contributor, @Nullable RevisionRef derivedFrom) {
-        return insertFirst(shipped(content, contributor, derivedFrom));
+        return inserts.insertFirst(shipped(content, contributor, derivedFrom));
     }
 
     /**
@@ -149,12 +147,12 @@ public abstract class RevisionRepository<T extends RecordContent> {
     @Transactional
     public Revision<T> publishNext(RevisionRef base, T content, String contributor) {
         requireTransaction();
-        Frozen<T> frozen = shipped(content, contributor, base);
+        RevisionRepositoryInserts.Frozen<T> frozen = shipped(content, contributor, base);
         lock(base.slug());
         if (!supersede(base)) {
             throw refusal(base);
         }
-        return insertNext(base.slug(), frozen);
+        return inserts.insertNext(base.slug(), frozen);
     }
 
     /**
@@ -172,17 +170,17 @@ public abstract class RevisionRepository<T extends RecordContent> {
             @Nullable String summary,
             String draftId) {
         requireTransaction();
-        Frozen<T> frozen = frozen(
+        RevisionRepositoryInserts.Frozen<T> frozen = inserts.frozen(
                 content,
                 contributor.name(),
                 derivedFrom,
                 RecordState.SUBMITTED,
                 at -> Standing.submitted(contributor.id(), licence, summary, draftId));
         if (slug == null) {
-            return insertFirst(frozen);
+            return inserts.insertFirst(frozen);
         }
         lock(slug);
-        return insertNext(slug, frozen);
+        return inserts.insertNext(slug, frozen);
     }
 
     /**
@@ -239,32 +237,44 @@ public abstract class RevisionRepository<T extends RecordContent> {
 
     /** Revisions that wait for a review, oldest first. */
     public List<Revision<T>> waiting(int most) {
-        return jdbc.sql(select(
+        return jdbc.sql(rows.select(
                         "where state = 'SUBMITTED' order by created_at, slug, revision fetch first :most rows only"))
                 .param("most", most)
-                .query(this::revision)
+                .query(rows::revision)
                 .list();
     }
 
     /** Public revisions that were made from one, other records' among them, oldest first. */
     public List<Revision<T>> children(RevisionRef parent, int most) {
-        return jdbc.sql(select("where derived_from_slug = :slug and derived_from_revision = :revision"
+        return jdbc.sql(rows.select("where derived_from_slug = :slug and derived_from_revision = :revision"
                         + " and state in ('PUBLISHED', 'SUPERSEDED', 'WITHDRAWN')"
                         + " order by created_at, slug, revision fetch first :most rows only"))
                 .param("slug", parent.slug())
                 .param("revision", parent.revision())
                 .param("most", most)
-                .query(this::revision)
+                .query(rows::revision)
                 .list();
     }
 
-    /** Public revisions that people with accounts have submitted, newest first. */
-    public List<Revision<T>> contributed(int most) {
-        return jdbc.sql(select("where contributor_id is not null"
+    /** How many public revisions each person with an account has submitted, by the person's id. */
+    public Map<String, Integer> contributors() {
+        Map<String, Integer> counts = new HashMap<>();
+        jdbc.sql("select contributor_id, count(*) as revisions from " + table + " where contributor_id is not null"
+                        + " and state in ('PUBLISHED', 'SUPERSEDED', 'WITHDRAWN') group by contributor_id")
+                .query(row -> {
+                    counts.put(row.getString("contributor_id"), row.getInt("revisions"));
+                });
+        return counts;
+    }
+
+    /** Public revisions that one person has submitted, newest first. */
+    public List<Revision<T>> contributedBy(String personId, int most) {
+        return jdbc.sql(rows.select("where contributor_id = :person"
                         + " and state in ('PUBLISHED', 'SUPERSEDED', 'WITHDRAWN')"
                         + " order by published_at desc, slug, revision desc fetch first :most rows only"))
+                .param("person", personId)
                 .param("most", most)
-                .query(this::revision)
+                .query(rows::revision)
                 .list();
     }
 
@@ -285,23 +295,6 @@ public abstract class RevisionRepository<T extends RecordContent> {
                 == 1;
     }
 
-    private Revision<T> insertFirst(Frozen<T> frozen) {
-        int attempt = 1;
-        String slug = Slugs.candidate(frozen.content().name(), kind, attempt);
-        while (!insert(slug, 1, frozen)) {
-            slug = Slugs.candidate(frozen.content().name(), kind, ++attempt);
-        }
-        return frozen.as(slug, 1);
-    }
-
-    private Revision<T> insertNext(String slug, Frozen<T> frozen) {
-        int next = newestNumber(slug) + 1;
-        while (!insert(slug, next, frozen)) {
-            next++;
-        }
-        return frozen.as(slug, next);
-    }
-
     private static void requireTransaction() {
         if (!TransactionSynchronizationManager.isActualTransactionActive()) {
             throw new IllegalStateException("several statements belong together here: call this through the bean");
@@ -320,13 +313,6 @@ public abstract class RevisionRepository<T extends RecordContent> {
         return current.isPresent()
                 ? new RevisionConflictException(base, current.get())
                 : new RecordNotFoundException(kind, base.slug(), null);
-    }
-
-    private int newestNumber(String slug) {
-        return jdbc.sql("select coalesce(max(revision), 0) from " + table + " where slug = :slug")
-                .param("slug", slug)
-                .query(Integer.class)
-                .single();
     }
 
     /** The document exactly as stored and hashed, if there is such a revision. */
@@ -350,109 +336,9 @@ public abstract class RevisionRepository<T extends RecordContent> {
         return json.read(stored, type);
     }
 
-    private Frozen<T> shipped(T content, String contributor, @Nullable RevisionRef derivedFrom) {
-        return frozen(
+    private RevisionRepositoryInserts.Frozen<T> shipped(
+            T content, String contributor, @Nullable RevisionRef derivedFrom) {
+        return inserts.frozen(
                 content, contributor, derivedFrom, RecordState.PUBLISHED, at -> Standing.shipped(contributor, at));
-    }
-
-    private Frozen<T> frozen(
-            T content,
-            String contributor,
-            @Nullable RevisionRef derivedFrom,
-            RecordState state,
-            Function<Instant, Standing> standing) {
-        String canonical = json.write(content);
-        // Read back, so that what is returned is what will be found, and nothing unreadable is ever stored.
-        T stored = json.read(canonical, type);
-        Instant now = now();
-        return new Frozen<>(
-                stored, canonical, json.sha256(canonical), contributor, now, derivedFrom, state, standing.apply(now));
-    }
-
-    /** False if that revision exists already. */
-    private boolean insert(String slug, int number, Frozen<T> frozen) {
-        RevisionRef origin = frozen.derivedFrom();
-        Standing standing = frozen.standing();
-        Instant published = standing.publishedAt();
-        return jdbc.sql("insert into " + table + " (slug, revision, state, name, content, sha256, contributor,"
-                                + " created_at, derived_from_slug, derived_from_revision, contributor_id, licence,"
-                                + " summary, draft_id, published_at, published_by) values (:slug, :revision, :state,"
-                                + " :name, :content, :sha256, :contributor, :createdAt, :originSlug, :originRevision,"
-                                + " :contributorId, :licence, :summary, :draftId, :publishedAt, :publishedBy)"
-                                + " on conflict do nothing")
-                        .param("slug", slug)
-                        .param("revision", number)
-                        .param("state", frozen.state().name())
-                        .param("name", frozen.content().name())
-                        .param("content", frozen.canonical())
-                        .param("sha256", frozen.sha256())
-                        .param("contributor", frozen.contributor())
-                        .param("createdAt", frozen.createdAt().atOffset(ZoneOffset.UTC))
-                        .param("originSlug", origin == null ? null : origin.slug())
-                        .param("originRevision", origin == null ? null : origin.revision())
-                        .param("contributorId", standing.contributorId())
-                        .param(
-                                "licence",
-                                standing.licence() == null
-                                        ? null
-                                        : standing.licence().name())
-                        .param("summary", standing.summary())
-                        .param("draftId", standing.draftId())
-                        .param("publishedAt", published == null ? null : published.atOffset(ZoneOffset.UTC))
-                        .param("publishedBy", standing.publishedBy())
-                        .update()
-                == 1;
-    }
-
-    private String select(String rest) {
-        return "select " + COLUMNS + " from " + table + " " + rest;
-    }
-
-    private Revision<T> revision(ResultSet row, int rowNumber) throws SQLException {
-        String originSlug = row.getString("derived_from_slug");
-        return new Revision<>(
-                row.getString("slug"),
-                row.getInt("revision"),
-                RecordState.valueOf(row.getString("state")),
-                json.read(row.getString("content"), type),
-                row.getString("sha256"),
-                row.getString("contributor"),
-                row.getObject("created_at", OffsetDateTime.class).toInstant(),
-                originSlug == null ? null : new RevisionRef(originSlug, row.getInt("derived_from_revision")),
-                standing(row));
-    }
-
-    private static Standing standing(ResultSet row) throws SQLException {
-        String licence = row.getString("licence");
-        return new Standing(
-                row.getString("contributor_id"),
-                licence == null ? null : Licence.valueOf(licence),
-                row.getString("summary"),
-                row.getString("draft_id"),
-                instant(row, "published_at"),
-                row.getString("published_by"),
-                instant(row, "closed_at"),
-                row.getString("closed_by"),
-                row.getString("reason"));
-    }
-
-    private static @Nullable Instant instant(ResultSet row, String column) throws SQLException {
-        OffsetDateTime at = row.getObject(column, OffsetDateTime.class);
-        return at == null ? null : at.toInstant();
-    }
-
-    /** A revision before it has its place. */
-    private record Frozen<T extends RecordContent>(
-            T content,
-            String canonical,
-            String sha256,
-            String contributor,
-            Instant createdAt,
-            @Nullable RevisionRef derivedFrom,
-            RecordState state,
-            Standing standing) {
-        Revision<T> as(String slug, int number) {
-            return new Revision<>(slug, number, state, content, sha256, contributor, createdAt, derivedFrom, standing);
-        }
     }
 }

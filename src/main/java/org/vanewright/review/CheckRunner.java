@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
 import java.util.function.Supplier;
-import java.util.stream.Collectors;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.stereotype.Service;
@@ -13,7 +12,6 @@ import org.springframework.transaction.PlatformTransactionManager;
 import org.springframework.transaction.TransactionDefinition;
 import org.springframework.transaction.event.TransactionalEventListener;
 import org.springframework.transaction.support.TransactionTemplate;
-import org.vanewright.engineering.input.FieldProblem;
 import org.vanewright.record.Actors;
 import org.vanewright.record.Power;
 import org.vanewright.record.RecordContent;
@@ -30,7 +28,6 @@ import org.vanewright.record.check.SubmissionChecks;
 @Service
 public class CheckRunner {
     private static final Logger LOG = LoggerFactory.getLogger(CheckRunner.class);
-    private static final String RULES = "Rules of its kind";
 
     private final Records records;
     private final List<SubmissionChecks<?>> checks;
@@ -81,8 +78,11 @@ public class CheckRunner {
 
     private <T extends RecordContent> List<CheckResult> run(RecordService<T> service, RevisionRef ref) {
         Revision<T> revision = service.exactly(ref);
-        List<CheckResult> found =
-                new ArrayList<>(guarded(RULES, () -> List.of(rules(service.check(revision.content())))));
+        T content = revision.content();
+        List<CheckResult> found = new ArrayList<>();
+        found.addAll(guarded(GeneralChecks.RULES, () -> List.of(GeneralChecks.rules(service.check(content)))));
+        found.addAll(guarded(GeneralChecks.TEXTS, () -> List.of(GeneralChecks.texts(content))));
+        found.addAll(guarded(GeneralChecks.ORIGINS, () -> List.of(GeneralChecks.origins(content))));
         for (SubmissionChecks<?> each : checks) {
             if (each.kind().equals(service.kind())) {
                 @SuppressWarnings("unchecked") // the kind names the type
@@ -92,16 +92,6 @@ public class CheckRunner {
         }
         alone.executeWithoutResult(status -> results.replace(service.kind(), ref, found, clock.instant()));
         return List.copyOf(found);
-    }
-
-    private static CheckResult rules(List<FieldProblem> problems) {
-        return problems.isEmpty()
-                ? CheckResult.passed(RULES, "Every field is there and the geometry can be computed with.")
-                : CheckResult.failed(
-                        RULES,
-                        problems.stream()
-                                .map(p -> p.field() + " must be " + p.allowed())
-                                .collect(Collectors.joining("; ")));
     }
 
     private static List<CheckResult> guarded(String name, Supplier<List<CheckResult>> work) {

@@ -116,7 +116,7 @@ record HouseRules(String root) {
     private static DescribedPredicate<JavaClass> partOfARepository() {
         return DescribedPredicate.describe(
                 "are part of a repository",
-                type -> outermost(type).getSimpleName().endsWith("Repository"));
+                type -> outermost(type).getSimpleName().contains("Repository"));
     }
 
     private static JavaClass outermost(JavaClass type) {

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CyclicBarrier;
@@ -157,6 +158,38 @@ abstract class WorkflowCases {
         assertThat(shop().notes.published("kite")).isEqualTo(published);
         assertThat(shop().notes.history("kite")).containsExactly(published);
         assertThat(shop().as(MIA, () -> shop().notes.history("kite"))).hasSize(2);
+    }
+
+    @Test
+    void whatSomebodyMadePublicIsCountedAndListed() {
+        RevisionRef first = shop().submitted(ANN, shop().started(ANN, "Kite")).ref();
+        RevisionRef second =
+                shop().submitted(ANN, shop().started(ANN, "Other kite")).ref();
+        shop().submitted(BEN, shop().started(BEN, "Waiting kite"));
+        assertThat(shop().notes.contributors()).isEmpty();
+
+        shop().as(MIA, () -> reviews().publish(first));
+        shop().as(MIA, () -> reviews().publish(second));
+        shop().as(MIA, () -> reviews().withdraw(first, "Wrong"));
+
+        assertThat(shop().notes.contributors()).isEqualTo(Map.of("ann", 2));
+        assertThat(shop().notes.contributedBy("ann"))
+                .extracting(Revision::ref)
+                .containsExactlyInAnyOrder(first, second);
+        assertThat(shop().notes.contributedBy("ben")).isEmpty();
+    }
+
+    @Test
+    void whatADraftMentionsIsKnownForItsAuthorsOnly() {
+        Draft<Note> draft = shop().started(ANN, "Kite 0123abcd");
+        shop().as(ANN, () -> drafts().share(draft.id(), "ben"));
+
+        assertThat(shop().ownDrafts.mention("ann", "0123abcd")).isTrue();
+        assertThat(shop().ownDrafts.mention("ben", "0123abcd")).isTrue();
+        assertThat(shop().ownDrafts.mention("mia", "0123abcd")).isFalse();
+        assertThat(shop().ownDrafts.mention("ann", "0123abce")).isFalse();
+        assertThatExceptionOfType(IllegalArgumentException.class)
+                .isThrownBy(() -> shop().ownDrafts.mention("ann", "%"));
     }
 
     @Test

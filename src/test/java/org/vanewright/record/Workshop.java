@@ -3,6 +3,7 @@ package org.vanewright.record;
 import com.zaxxer.hikari.HikariDataSource;
 import java.time.Clock;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
@@ -30,6 +31,7 @@ final class Workshop implements AutoCloseable {
     final SteppingClock clock = new SteppingClock();
     final List<RevisionEvent> told = new ArrayList<>();
     final NoteService notes;
+    final OwnDrafts ownDrafts;
     private final Set<String> reviewers = new HashSet<>(Set.of("mia", "max"));
     private final HikariDataSource database;
     private final AnnotationConfigApplicationContext context = new AnnotationConfigApplicationContext();
@@ -42,10 +44,12 @@ final class Workshop implements AutoCloseable {
         context.registerBean(Clock.class, () -> clock);
         context.scan("org.vanewright.audit");
         context.refresh();
+        DraftRepository draftTable = new DraftRepository(JdbcClient.create(database));
+        ownDrafts = draftTable;
         RecordDesk desk = new RecordDesk(
                 acting::get,
                 new Members(),
-                new DraftRepository(JdbcClient.create(database)),
+                draftTable,
                 json,
                 context.getBean(AuditLog.class),
                 event -> {
@@ -144,6 +148,11 @@ final class Workshop implements AutoCloseable {
         @Override
         public Optional<PersonRef> find(String personId) {
             return members().stream().filter(p -> p.id().equals(personId)).findFirst();
+        }
+
+        @Override
+        public List<PersonRef> find(Collection<String> personIds) {
+            return members().stream().filter(p -> personIds.contains(p.id())).toList();
         }
 
         @Override

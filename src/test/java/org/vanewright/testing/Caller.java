@@ -72,6 +72,24 @@ public class Caller {
                 .POST(HttpRequest.BodyPublishers.ofString(body + "--" + boundary + "--\r\n", UTF_8)));
     }
 
+    /** A form with one file of any bytes beside its fields. */
+    public HttpResponse<String> postFile(String path, Map<String, String> fields, String field, byte[] content) {
+        String boundary = UUID.randomUUID().toString();
+        StringBuilder before = new StringBuilder(part(boundary, "name=\"" + TOKEN + "\"", token()));
+        fields.forEach((name, value) -> before.append(part(boundary, "name=\"" + name + "\"", value)));
+        before.append("--")
+                .append(boundary)
+                .append("\r\nContent-Disposition: form-data; name=\"")
+                .append(field)
+                .append("\"; filename=\"../../photo.php\"\r\nContent-Type: text/html\r\n\r\n");
+        return send(request(path)
+                .header("Content-Type", "multipart/form-data; boundary=" + boundary)
+                .POST(HttpRequest.BodyPublishers.concat(
+                        HttpRequest.BodyPublishers.ofString(before.toString(), UTF_8),
+                        HttpRequest.BodyPublishers.ofByteArray(content),
+                        HttpRequest.BodyPublishers.ofString("\r\n--" + boundary + "--\r\n", UTF_8))));
+    }
+
     private static String part(String boundary, String names, String content) {
         return "--" + boundary + "\r\nContent-Disposition: form-data; " + names + "\r\n\r\n" + content + "\r\n";
     }

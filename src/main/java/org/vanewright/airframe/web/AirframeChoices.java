@@ -4,7 +4,9 @@ import java.util.List;
 import org.vanewright.airframe.KeepOutSide;
 import org.vanewright.airframe.OperatingBasis;
 import org.vanewright.airframe.SurfaceDocument;
+import org.vanewright.platform.form.Form;
 import org.vanewright.platform.form.Option;
+import org.vanewright.platform.form.OriginFields;
 
 /** What the form's selects and radio buttons offer. */
 public record AirframeChoices(
@@ -26,4 +28,13 @@ public record AirframeChoices(
             List.of(NACA, COORDINATES),
             List.of(new Option(SectionFields.SAME, "As the panel before ends"), NACA, COORDINATES),
             List.of(new Option(SectionFields.SAME, "Same as inner"), NACA, COORDINATES));
+
+    /** The figures that a row about origins may speak of. */
+    public List<Option> figures(Form form) {
+        return OriginFields.figures(AirframeForms.read(form.unchecked(), null));
+    }
+
+    public List<Option> origins() {
+        return OriginFields.ORIGINS;
+    }
 }

@@ -9,6 +9,7 @@ import org.springframework.web.bind.annotation.RequestMapping;
 import org.vanewright.airframe.AirframeDocument;
 import org.vanewright.airframe.AirframeService;
 import org.vanewright.platform.editing.DraftEditor;
+import org.vanewright.platform.editing.UploadedPhotographs;
 import org.vanewright.platform.form.Form;
 import org.vanewright.platform.page.UnitSystem;
 import org.vanewright.platform.page.Units;
@@ -17,8 +18,8 @@ import org.vanewright.platform.page.Units;
 @Controller
 @RequestMapping("/airframes")
 class AirframeEditor extends DraftEditor<AirframeDocument> {
-    AirframeEditor(AirframeService airframes) {
-        super(airframes);
+    AirframeEditor(AirframeService airframes, UploadedPhotographs photographs) {
+        super(airframes, photographs);
     }
 
     @Override

@@ -18,6 +18,8 @@ import org.vanewright.airframe.PanelDocument;
 import org.vanewright.airframe.SurfaceDocument;
 import org.vanewright.engineering.section.SectionSpec;
 import org.vanewright.platform.form.Form;
+import org.vanewright.platform.form.OriginFields;
+import org.vanewright.platform.form.PhotographFields;
 import org.vanewright.platform.page.UnitSystem;
 
 /** Between an airframe and its form. Fields are named by the document's own paths. */
@@ -53,6 +55,8 @@ final class AirframeForms {
         for (int i = 0; i < a.surfaces().size(); i++) {
             putSurface(form, "surfaces[" + i + "]", a.surfaces().get(i));
         }
+        OriginFields.put(form, a);
+        PhotographFields.put(form, a);
         return form;
     }
 
@@ -108,7 +112,9 @@ final class AirframeForms {
                         form.number("speeds.cruiseKt")),
                 form.number("wingAreaM2", AREA),
                 surfaces,
-                form.checked("invented"));
+                form.checked("invented"),
+                OriginFields.read(form),
+                PhotographFields.read(form));
     }
 
     private static List<SectionSpec> sections(AirframeDocument airframe) {

@@ -4,7 +4,9 @@ import java.util.List;
 import org.vanewright.engineering.solid.DeviceDesign.BaseOutline;
 import org.vanewright.engineering.solid.DeviceDesign.EdgeTreatment;
 import org.vanewright.engineering.solid.DeviceDesign.Planform;
+import org.vanewright.platform.form.Form;
 import org.vanewright.platform.form.Option;
+import org.vanewright.platform.form.OriginFields;
 
 /** What the form's selects and radio buttons offer, and the words the pages use for them. */
 public record DeviceChoices(List<Option> pieces, List<Option> planforms, List<Option> edges, List<Option> outlines) {
@@ -38,5 +40,14 @@ public record DeviceChoices(List<Option> pieces, List<Option> planforms, List<Op
             case ROUNDED_RECTANGLE -> "Rounded rectangle";
             case ELLIPSE_ENDED -> "Ellipse-ended";
         };
+    }
+
+    /** The figures that a row about origins may speak of. */
+    public List<Option> figures(Form form) {
+        return OriginFields.figures(DeviceForms.read(form.unchecked()));
+    }
+
+    public List<Option> origins() {
+        return OriginFields.ORIGINS;
     }
 }

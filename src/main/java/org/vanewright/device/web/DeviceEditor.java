@@ -8,6 +8,7 @@ import org.springframework.web.bind.annotation.RequestMapping;
 import org.vanewright.device.DeviceDocument;
 import org.vanewright.device.DeviceService;
 import org.vanewright.platform.editing.DraftEditor;
+import org.vanewright.platform.editing.UploadedPhotographs;
 import org.vanewright.platform.form.Form;
 import org.vanewright.platform.page.UnitSystem;
 import org.vanewright.platform.page.Units;
@@ -18,8 +19,8 @@ import org.vanewright.platform.page.Units;
 class DeviceEditor extends DraftEditor<DeviceDocument> {
     private final DevicePreview preview;
 
-    DeviceEditor(DeviceService devices, DevicePreview preview) {
-        super(devices);
+    DeviceEditor(DeviceService devices, DevicePreview preview, UploadedPhotographs photographs) {
+        super(devices, photographs);
         this.preview = preview;
     }
 

@@ -9,6 +9,8 @@ import org.vanewright.engineering.solid.DeviceDesign.Pair;
 import org.vanewright.engineering.solid.DeviceDesign.Planform;
 import org.vanewright.engineering.solid.DeviceDesign.Vane;
 import org.vanewright.platform.form.Form;
+import org.vanewright.platform.form.OriginFields;
+import org.vanewright.platform.form.PhotographFields;
 import org.vanewright.platform.page.UnitSystem;
 
 /**
@@ -86,6 +88,8 @@ final class DeviceForms {
                 .put("indexMark", Boolean.FALSE.equals(d.indexMark()) ? "" : "true")
                 .put("chordToleranceMm", d.chordToleranceMm())
                 .put("densityKgM3", d.densityKgM3());
+        OriginFields.put(form, d);
+        PhotographFields.put(form, d);
         return form;
     }
 
@@ -102,7 +106,9 @@ final class DeviceForms {
                 form.checked("indexMark"),
                 form.number("chordToleranceMm"),
                 form.number("densityKgM3"),
-                form.checked("invented"));
+                form.checked("invented"),
+                OriginFields.read(form),
+                PhotographFields.read(form));
     }
 
     private static Vane vane(Form form, boolean paired) {

@@ -9,7 +9,9 @@ import org.vanewright.engineering.placement.ConflictPolicy;
 import org.vanewright.engineering.placement.WingChoice;
 import org.vanewright.engineering.section.SurfaceSide;
 import org.vanewright.engineering.template.Register;
+import org.vanewright.platform.form.Form;
 import org.vanewright.platform.form.Option;
+import org.vanewright.platform.form.OriginFields;
 import org.vanewright.record.Revision;
 import org.vanewright.record.RevisionRef;
 
@@ -79,5 +81,14 @@ public record LayoutChoices(
     /** Such as {@code river-trainer@2}. */
     static String value(@Nullable RevisionRef ref) {
         return ref == null || ref.revision() == 0 ? "" : ref.slug() + "@" + ref.revision();
+    }
+
+    /** The figures that a row about origins may speak of. */
+    public List<Option> figures(Form form) {
+        return OriginFields.figures(LayoutForms.read(form.unchecked()));
+    }
+
+    public List<Option> origins() {
+        return OriginFields.ORIGINS;
     }
 }

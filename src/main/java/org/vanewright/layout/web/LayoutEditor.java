@@ -9,6 +9,7 @@ import org.vanewright.layout.LayoutDocument;
 import org.vanewright.layout.LayoutRules;
 import org.vanewright.layout.LayoutService;
 import org.vanewright.platform.editing.DraftEditor;
+import org.vanewright.platform.editing.UploadedPhotographs;
 import org.vanewright.platform.form.Form;
 import org.vanewright.platform.page.UnitSystem;
 import org.vanewright.platform.page.Units;
@@ -22,8 +23,8 @@ class LayoutEditor extends DraftEditor<LayoutDocument> {
 
     private final LayoutFormPages forms;
 
-    LayoutEditor(LayoutService layouts, LayoutFormPages forms) {
-        super(layouts);
+    LayoutEditor(LayoutService layouts, LayoutFormPages forms, UploadedPhotographs photographs) {
+        super(layouts, photographs);
         this.forms = forms;
     }
 

@@ -16,6 +16,8 @@ import org.vanewright.engineering.template.Register;
 import org.vanewright.layout.LayoutDocument;
 import org.vanewright.layout.RowDocument;
 import org.vanewright.platform.form.Form;
+import org.vanewright.platform.form.OriginFields;
+import org.vanewright.platform.form.PhotographFields;
 import org.vanewright.platform.page.UnitSystem;
 import org.vanewright.record.RevisionRef;
 
@@ -69,6 +71,8 @@ final class LayoutForms {
                 putRow(form, "rows[" + i + "]", rows.get(i));
             }
         }
+        OriginFields.put(form, layout);
+        PhotographFields.put(form, layout);
         return form;
     }
 
@@ -104,7 +108,9 @@ final class LayoutForms {
                 form.text("description"),
                 airframe == null ? NONE : airframe,
                 rows,
-                form.checked("invented"));
+                form.checked("invented"),
+                OriginFields.read(form),
+                PhotographFields.read(form));
     }
 
     private static RowDocument readRow(Form form, String at) {

@@ -39,10 +39,12 @@ import org.vanewright.record.web.RecordPaths;
 public abstract class DraftEditor<T extends RecordContent> {
     private final RecordService<T> records;
     private final Drafts<T> drafts;
+    private final UploadedPhotographs photographs;
 
-    protected DraftEditor(RecordService<T> records) {
+    protected DraftEditor(RecordService<T> records, UploadedPhotographs photographs) {
         this.records = records;
         this.drafts = records.drafts();
+        this.photographs = photographs;
     }
 
     /** A form to start from. */
@@ -82,6 +84,7 @@ public abstract class DraftEditor<T extends RecordContent> {
             Model model) {
         drafts.requireAuthor();
         Form form = posted(request, action);
+        photographs.take(request, form);
         T typed = read(form, null);
         if (FormAction.saves(action) && !form.hasProblems()) {
             return saved(drafts.start(typed), action);
@@ -153,6 +156,7 @@ public abstract class DraftEditor<T extends RecordContent> {
             Model model) {
         Draft<T> draft = drafts.find(id);
         Form form = posted(request, action);
+        photographs.take(request, form);
         T typed = read(form, draft.content());
         if (FormAction.saves(action) && !form.hasProblems()) {
             try {

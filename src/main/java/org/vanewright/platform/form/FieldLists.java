@@ -36,6 +36,19 @@ final class FieldLists {
         });
         values.clear();
         values.putAll(kept);
+        follow(values, listPath, index);
+    }
+
+    /** Fields called {@code figures} hold the path of another field: it must go on naming the same one, or none. */
+    private static void follow(Map<String, String> values, String listPath, int removed) {
+        values.replaceAll((path, value) -> {
+            int at = path.endsWith(".figures") ? index(value, listPath) : -1;
+            if (at < removed) {
+                return value;
+            }
+            String rest = value.substring((listPath + "[" + at + "]").length());
+            return at == removed ? "" : listPath + "[" + (at - 1) + "]" + rest;
+        });
     }
 
     static void copy(Map<String, String> values, String fromPath, String toPath) {

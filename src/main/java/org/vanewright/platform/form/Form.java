@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.vanewright.engineering.input.FieldProblem;
 import org.vanewright.platform.page.Numbers;
@@ -49,6 +50,14 @@ public final class Form {
                 .limit(MAX_FIELDS)
                 .forEach(e -> form.values.put(e.getKey(), e.getValue()[0]));
         form.values.remove(UNITS);
+        SharedLists.apply(form, form.value("action"));
+        return form;
+    }
+
+    /** The same text without a word about problems, to be read for another purpose. */
+    public Form unchecked() {
+        Form form = new Form(units);
+        form.values.putAll(values);
         return form;
     }
 
@@ -155,7 +164,7 @@ public final class Form {
         return this;
     }
 
-    /** Takes an entry out of a list; those behind it move up. */
+    /** Takes an entry out of a list; those behind it move up, and fields that name one of them follow. */
     public Form remove(String listPath, int index) {
         FieldLists.remove(values, listPath, index);
         return this;
@@ -240,6 +249,16 @@ public final class Form {
                 ? Character.toUpperCase(problem.allowed().charAt(0))
                         + problem.allowed().substring(1) + ". It reads “" + problem.value() + "”."
                 : "Must be " + problem.allowed() + ".";
+    }
+
+    /** The choices, and what the field holds where it is none of them, so that showing the form changes nothing. */
+    public List<Option> withChosen(String path, List<Option> options) {
+        String chosen = value(path);
+        if (chosen.isEmpty() || options.stream().anyMatch(o -> o.value().equals(chosen))) {
+            return options;
+        }
+        return Stream.concat(options.stream(), Stream.of(new Option(chosen, words(chosen))))
+                .toList();
     }
 
     /** Whether such a field was on the page. */

@@ -19,7 +19,7 @@ import org.springframework.web.util.HtmlUtils;
 /**
  * Notes that people write, as HTML: CommonMark (version 0.31.2 of its specification) without images and without HTML of
  * its own, which shows as it was typed. Whatever comes out passes a sanitiser that knows a few elements only. Templates
- * find it as {@code @noteText}.
+ * find it as {@code noteText}.
  */
 @Component
 public final class NoteText {

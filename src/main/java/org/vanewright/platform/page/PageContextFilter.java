@@ -11,15 +11,25 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import org.springframework.web.filter.OncePerRequestFilter;
 
-/** Gives every template, error pages included, {@code units} and {@code here}, the path and query of the page. */
+/**
+ * Gives every template, error pages included, {@code units}, {@code noteText} and {@code here}, the path and query of
+ * the page.
+ */
 @Component
 class PageContextFilter extends OncePerRequestFilter {
     static final String UNITS_COOKIE = "units";
+
+    private final NoteText notes;
+
+    PageContextFilter(NoteText notes) {
+        this.notes = notes;
+    }
 
     @Override
     protected void doFilterInternal(HttpServletRequest request, HttpServletResponse response, FilterChain chain)
             throws ServletException, IOException {
         request.setAttribute("units", new Units(UnitSystem.of(cookie(request))));
+        request.setAttribute("noteText", notes);
         request.setAttribute("here", here(request));
         chain.doFilter(request, response);
     }

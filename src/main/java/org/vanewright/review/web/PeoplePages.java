@@ -1,16 +1,21 @@
 package org.vanewright.review.web;
 
+import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.server.ResponseStatusException;
+import org.vanewright.record.RecordPage;
 import org.vanewright.review.Contributions;
 
 /** Who has published what. */
 @Controller
 class PeoplePages {
+    private static final int PER_PAGE = 100;
+
     private final Contributions contributions;
 
     PeoplePages(Contributions contributions) {
@@ -18,8 +23,11 @@ class PeoplePages {
     }
 
     @GetMapping("/people")
-    String people(Model model) {
-        model.addAttribute("people", contributions.everybody());
+    String people(@RequestParam(name = "cursor", required = false) @Nullable String cursor, Model model) {
+        RecordPage<Contributions.Contributor> page = contributions.page(cursor, PER_PAGE);
+        model.addAttribute("people", page.items());
+        model.addAttribute("first", cursor == null);
+        model.addAttribute("nextCursor", page.nextCursor());
         return "review/people";
     }
 

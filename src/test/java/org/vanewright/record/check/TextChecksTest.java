@@ -12,6 +12,9 @@ import org.vanewright.airframe.AirframeDocument;
 import org.vanewright.airframe.KeepOutDocument;
 import org.vanewright.airframe.SurfaceDocument;
 import org.vanewright.record.check.TextFinding.Kind;
+import org.vanewright.record.photograph.PhotographUse;
+import org.vanewright.record.provenance.FigureOrigin;
+import org.vanewright.record.provenance.Origin;
 
 class TextChecksTest {
     private static List<Kind> kinds(String text) {
@@ -147,12 +150,23 @@ class TextChecksTest {
     void everyTextOfADocumentIsReadAndNamesAreNot() {
         SurfaceDocument wing = new SurfaceDocument(
                 "Wing", null, List.of(), List.of(new KeepOutDocument(1.0, 2.0, null, "call 0171 2345678")));
+        FigureOrigin origin =
+                new FigureOrigin("masses", Origin.MEASURED, "a@example.org", "2026-05-17", "scales", null, null);
         AirframeDocument document = new AirframeDocument(
-                "Name", "Two of them: a@example.org, b@example.org", null, null, null, null, List.of(wing), false);
+                "Name",
+                "Two of them: a@example.org, b@example.org",
+                null,
+                null,
+                null,
+                null,
+                List.of(wing),
+                false,
+                List.of(origin),
+                List.of(new PhotographUse("0".repeat(30) + "171234567" + "0".repeat(25), null, "The wing")));
 
         assertThat(TextChecks.of(document))
                 .extracting(TextFinding::field)
-                .containsExactly("description", "description", "surfaces[0].keepOuts[0].reason");
+                .containsExactly("description", "description", "surfaces[0].keepOuts[0].reason", "provenance[0].by");
     }
 
     @Test

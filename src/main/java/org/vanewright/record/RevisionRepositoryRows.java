@@ -1,0 +1,61 @@
+package org.vanewright.record;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.time.OffsetDateTime;
+import org.jspecify.annotations.Nullable;
+
+/** Reads revisions of one kind from the rows of their table. */
+final class RevisionRepositoryRows<T extends RecordContent> {
+    private static final String COLUMNS = "slug, revision, state, content, sha256, contributor, created_at,"
+            + " derived_from_slug, derived_from_revision, contributor_id, licence, summary, draft_id, published_at,"
+            + " published_by, closed_at, closed_by, reason";
+
+    private final String table;
+    private final CanonicalJson json;
+    private final Class<T> type;
+
+    RevisionRepositoryRows(String table, CanonicalJson json, Class<T> type) {
+        this.table = table;
+        this.json = json;
+        this.type = type;
+    }
+
+    String select(String rest) {
+        return "select " + COLUMNS + " from " + table + " " + rest;
+    }
+
+    Revision<T> revision(ResultSet row, int rowNumber) throws SQLException {
+        String originSlug = row.getString("derived_from_slug");
+        return new Revision<>(
+                row.getString("slug"),
+                row.getInt("revision"),
+                RecordState.valueOf(row.getString("state")),
+                json.read(row.getString("content"), type),
+                row.getString("sha256"),
+                row.getString("contributor"),
+                row.getObject("created_at", OffsetDateTime.class).toInstant(),
+                originSlug == null ? null : new RevisionRef(originSlug, row.getInt("derived_from_revision")),
+                standing(row));
+    }
+
+    private static Standing standing(ResultSet row) throws SQLException {
+        String licence = row.getString("licence");
+        return new Standing(
+                row.getString("contributor_id"),
+                licence == null ? null : Licence.valueOf(licence),
+                row.getString("summary"),
+                row.getString("draft_id"),
+                instant(row, "published_at"),
+                row.getString("published_by"),
+                instant(row, "closed_at"),
+                row.getString("closed_by"),
+                row.getString("reason"));
+    }
+
+    private static @Nullable Instant instant(ResultSet row, String column) throws SQLException {
+        OffsetDateTime at = row.getObject(column, OffsetDateTime.class);
+        return at == null ? null : at.toInstant();
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package org.vanewright.photograph;
+
+import org.jspecify.annotations.NullMarked;

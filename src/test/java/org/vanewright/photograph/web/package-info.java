@@ -1,0 +1,4 @@
+@NullMarked
+package org.vanewright.photograph.web;
+
+import org.jspecify.annotations.NullMarked;

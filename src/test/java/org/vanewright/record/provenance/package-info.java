@@ -1,0 +1,4 @@
+@NullMarked
+package org.vanewright.record.provenance;
+
+import org.jspecify.annotations.NullMarked;

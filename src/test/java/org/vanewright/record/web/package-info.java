@@ -1,0 +1,4 @@
+@NullMarked
+package org.vanewright.record.web;
+
+import org.jspecify.annotations.NullMarked;
