@@ -4,9 +4,10 @@ import org.springframework.boot.SpringApplication;
 import org.springframework.boot.autoconfigure.SpringBootApplication;
 import org.springframework.boot.context.properties.ConfigurationPropertiesScan;
 import org.springframework.boot.security.autoconfigure.UserDetailsServiceAutoConfiguration;
+import org.springframework.boot.security.oauth2.client.autoconfigure.OAuth2ClientAutoConfiguration;
 
-/** Starts the service. */
-@SpringBootApplication(exclude = UserDetailsServiceAutoConfiguration.class)
+/** Starts the service. Providers to sign in with are asked when somebody goes there, not at the start. */
+@SpringBootApplication(exclude = {UserDetailsServiceAutoConfiguration.class, OAuth2ClientAutoConfiguration.class})
 @ConfigurationPropertiesScan
 public class Vanewright {
     public static void main(String[] args) {

@@ -14,7 +14,6 @@ import org.vanewright.audit.AuditLog;
 import org.vanewright.engineering.input.Checks;
 import org.vanewright.record.Actor;
 import org.vanewright.record.Actors;
-import org.vanewright.record.NotAllowedException;
 import org.vanewright.record.Power;
 import org.vanewright.record.RecordNotFoundException;
 
@@ -133,14 +132,17 @@ public class AccountService {
             Person after = change.apply(before);
             boolean stays = after.active() && after.role() == Role.STEWARD;
             if (stewards.equals(List.of(personId)) && !stays) {
-                throw new NotAllowedException("The last steward cannot leave. Make somebody else a steward first.");
+                throw new LastStewardException();
             }
             people.place(personId, after.role(), after.state());
-            String detail = before.role().label() + " " + before.state() + " to "
-                    + after.role().label() + " " + after.state();
+            String detail = words(before) + " to " + words(after);
             audit.add(steward.id(), steward.name(), event, before.email(), detail);
             return after;
         });
+    }
+
+    private static String words(Person person) {
+        return person.role().label() + " (" + person.state().label() + ")";
     }
 
     private <T> T transact(Supplier<T> work) {

@@ -43,6 +43,15 @@ public class InstanceSettings {
         return settings.find(REGISTERING).filter("open"::equals).isPresent();
     }
 
+    /** All of them. */
+    public record Chosen(String name, String contact, boolean registeringOpen) {}
+
+    /** All of them, to be changed; stewards only. */
+    public Chosen chosen() {
+        actors.current().require(Power.RUN);
+        return new Chosen(name(), contact(), registeringIsOpen());
+    }
+
     /** Changes all of them; stewards only. */
     @Transactional
     public void change(@Nullable String name, @Nullable String contact, boolean registeringOpen) {
@@ -55,7 +64,8 @@ public class InstanceSettings {
         settings.put(NAME, String.valueOf(name));
         settings.put(CONTACT, contact == null ? "" : contact);
         settings.put(REGISTERING, registeringOpen ? "open" : "closed");
-        String detail = "name: " + name + "; registering: " + (registeringOpen ? "open" : "closed");
+        String detail = "name: " + name + "; contact: " + (contact == null ? "none" : contact) + "; registering: "
+                + (registeringOpen ? "open" : "closed");
         audit.add(id, steward.name(), "instance.changed", "settings", detail);
     }
 }

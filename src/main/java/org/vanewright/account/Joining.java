@@ -1,17 +1,15 @@
 package org.vanewright.account;
 
-import java.time.Clock;
 import java.time.Duration;
-import java.time.temporal.ChronoUnit;
 import java.util.Optional;
-import java.util.UUID;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.PlatformTransactionManager;
 import org.springframework.transaction.support.TransactionTemplate;
 import org.vanewright.account.OneTimeLink.Purpose;
 import org.vanewright.audit.AuditLog;
-import org.vanewright.engineering.input.Checks;
 import org.vanewright.engineering.input.FieldProblem;
 import org.vanewright.engineering.input.InvalidInputException;
 
@@ -20,45 +18,49 @@ import org.vanewright.engineering.input.InvalidInputException;
 public class Joining {
     private static final int LONGEST_SHOWN = 80;
 
-    private final PersonRepository people;
-    private final PersonRules rules;
-    private final Passwords passwords;
+    private final NewAccounts accounts;
     private final Links links;
     private final SetUp setUp;
     private final SettingRepository settings;
     private final InstanceSettings instance;
     private final AttemptLimits limits;
     private final AuditLog audit;
-    private final Clock clock;
     private final TransactionTemplate transaction;
 
     Joining(
-            PersonRepository people,
-            PersonRules rules,
-            Passwords passwords,
+            NewAccounts accounts,
             Links links,
             SetUp setUp,
             SettingRepository settings,
             InstanceSettings instance,
             AttemptLimits limits,
             AuditLog audit,
-            Clock clock,
             PlatformTransactionManager transactions) {
-        this.people = people;
-        this.rules = rules;
-        this.passwords = passwords;
+        this.accounts = accounts;
         this.links = links;
         this.setUp = setUp;
         this.settings = settings;
         this.instance = instance;
         this.limits = limits;
         this.audit = audit;
-        this.clock = clock;
         this.transaction = new TransactionTemplate(transactions);
     }
 
-    /** What somebody says of themselves to get an account. */
-    public record Details(@Nullable String email, @Nullable String name, String password) {
+    /**
+     * What somebody says of themselves to get an account.
+     *
+     * @param password not looked at where there is a provider
+     * @param provider by which the person signs in, without a password; null for most
+     */
+    public record Details(
+            @Nullable String email,
+            @Nullable String name,
+            String password,
+            @Nullable ProviderIdentity provider) {
+        public Details(@Nullable String email, @Nullable String name, String password) {
+            this(email, name, password, null);
+        }
+
         /** Passwords are written nowhere. */
         @Override
         public String toString() {
@@ -84,7 +86,7 @@ public class Joining {
      */
     public Optional<Person> setUp(String secret, Details details) {
         return setUp(secret).flatMap(link -> {
-            Person steward = checked(details, Role.STEWARD, PersonState.ACTIVE);
+            Person steward = accounts.checked(details, Role.STEWARD, PersonState.ACTIVE);
             return add(link, steward, details, "account.set-up", settings::closeSetUp);
         });
     }
@@ -93,7 +95,7 @@ public class Joining {
     public Optional<Person> join(String secret, Details details) {
         return invitation(secret).flatMap(link -> {
             Role role = link.role() == null ? Role.MEMBER : link.role();
-            Person person = checked(details, role, PersonState.ACTIVE);
+            Person person = accounts.checked(details, role, PersonState.ACTIVE);
             return add(link, person, details, "account.joined", () -> true);
         });
     }
@@ -110,29 +112,36 @@ public class Joining {
      * @return how long to wait instead; zero where it was done
      */
     public Duration register(Details details, String address) {
-        Person person = checked(details, Role.MEMBER, PersonState.PENDING);
+        Person person = accounts.checked(details, Role.MEMBER, PersonState.PENDING);
         Duration delay = limits.beginInNetwork(address);
         if (delay.isZero()) {
-            boolean added = people.add(person, passwords.hash(details.password()));
-            audit.add(
-                    null, person.name(), added ? "account.registered" : "account.registered-again", person.email(), "");
+            // Before it is known whether it is needed: who asks with a known address waits as long.
+            String hash = accounts.hash(details);
+            boolean added = Boolean.TRUE.equals(transaction.execute(status -> accounts.add(person, hash, details)));
+            String event = added ? "account.registered" : "account.registered-again";
+            audit.add(null, person.name(), event, person.email(), NewAccounts.by(details));
         }
         return delay;
     }
 
     private Optional<Person> add(OneTimeLink link, Person person, Details details, String event, OnlyOnce once) {
-        String hash = passwords.hash(details.password());
+        String hash = accounts.hash(details);
         Optional<Person> added = transaction.execute(status -> {
             if (!links.use(link) || !once.mine()) {
                 status.setRollbackOnly();
                 return Optional.empty();
             }
-            if (!people.add(person, hash)) {
+            if (!accounts.add(person, hash, details)) {
                 // Rolls back, so that the link still works.
                 throw new InvalidInputException(new FieldProblem(
                         "email", shown(person.email()), "an address that has no account here; sign in with that one"));
             }
-            String detail = person.role().label() + (link.note().isEmpty() ? "" : ", invited as " + link.note());
+            String detail = Stream.of(
+                            person.role().label(),
+                            link.note().isEmpty() ? "" : "invited as " + link.note(),
+                            NewAccounts.by(details))
+                    .filter(part -> !part.isEmpty())
+                    .collect(Collectors.joining(", "));
             audit.add(person.id(), person.name(), event, person.email(), detail);
             return Optional.of(person);
         });
@@ -142,26 +151,6 @@ public class Joining {
     /** What only one of those who try at the same time gets. */
     private interface OnlyOnce {
         boolean mine();
-    }
-
-    private Person checked(Details details, Role role, PersonState state) {
-        String email = String.valueOf(EmailAddress.of(details.email()).orElse(""));
-        String name = details.name() == null ? "" : details.name().strip();
-        Checks checks = new Checks();
-        rules.email(checks, details.email());
-        rules.name(checks, details.name());
-        rules.password(checks, "newPassword", details.password(), email, name);
-        checks.throwIfAny();
-        return new Person(
-                UUID.randomUUID().toString(),
-                email,
-                name,
-                role,
-                state,
-                null,
-                1,
-                clock.instant().truncatedTo(ChronoUnit.MICROS),
-                null);
     }
 
     private static String shown(String text) {

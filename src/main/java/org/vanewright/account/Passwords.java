@@ -4,6 +4,7 @@ import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
+import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.http.HttpStatus;
 import org.springframework.security.crypto.argon2.Argon2PasswordEncoder;
 import org.springframework.security.crypto.password.PasswordEncoder;
@@ -22,8 +23,15 @@ class Passwords {
     private final Semaphore free;
     private final String nobodys;
 
+    @Autowired
     Passwords(PasswordSettings settings) {
-        encoder = new Argon2PasswordEncoder(SALT_BYTES, HASH_BYTES, LANES, settings.memoryKib(), settings.passes());
+        this(
+                settings,
+                new Argon2PasswordEncoder(SALT_BYTES, HASH_BYTES, LANES, settings.memoryKib(), settings.passes()));
+    }
+
+    Passwords(PasswordSettings settings, PasswordEncoder encoder) {
+        this.encoder = encoder;
         free = new Semaphore(settings.atOnce(), true);
         nobodys = hash(new Secrets().next());
     }

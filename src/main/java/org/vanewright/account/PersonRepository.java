@@ -6,7 +6,9 @@ import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.springframework.dao.DuplicateKeyException;
@@ -50,6 +52,10 @@ class PersonRepository {
     }
 
     Optional<Person> find(String id) {
+        if (id.indexOf('\0') >= 0) {
+            // PostgreSQL would refuse to look for it.
+            return Optional.empty();
+        }
         return jdbc.sql(COLUMNS + "where id = :id")
                 .param("id", id)
                 .query(PersonRepository::person)
@@ -75,6 +81,37 @@ class PersonRepository {
     /** Everybody, by name. */
     List<Person> all() {
         return jdbc.sql(COLUMNS + "order by lower(name), id")
+                .query(PersonRepository::person)
+                .list();
+    }
+
+    /**
+     * Some of them, by name.
+     *
+     * @param state null for any
+     * @param words part of name or e-mail address; empty for anybody
+     * @param after the last one of the page before; null for the first page
+     */
+    List<Person> page(@Nullable PersonState state, String words, @Nullable PersonCursor after, int limit) {
+        StringBuilder sql = new StringBuilder(COLUMNS).append("where 1 = 1");
+        Map<String, Object> params = new HashMap<>();
+        if (state != null) {
+            sql.append(" and state = :state");
+            params.put("state", state.name());
+        }
+        if (!words.isEmpty()) {
+            sql.append(" and (lower(name) like lower(:words) escape '!' or email like lower(:words) escape '!')");
+            params.put("words", "%" + words.replaceAll("[!%_]", "!$0") + "%");
+        }
+        if (after != null) {
+            sql.append(" and (lower(name), id) > (lower(:afterName), :afterId)");
+            params.put("afterName", after.name());
+            params.put("afterId", after.id());
+        }
+        sql.append(" order by lower(name), id fetch first :rows rows only");
+        params.put("rows", limit);
+        return jdbc.sql(sql.toString())
+                .params(params)
                 .query(PersonRepository::person)
                 .list();
     }

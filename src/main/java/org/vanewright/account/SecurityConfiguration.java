@@ -47,7 +47,21 @@ class SecurityConfiguration {
     @Bean
     @Order(2)
     SecurityFilterChain pages(
-            HttpSecurity http, SecurityContextRepository contexts, CsrfTokenRepository tokens, RefusedForms refused) {
+            HttpSecurity http,
+            SecurityContextRepository contexts,
+            CsrfTokenRepository tokens,
+            RefusedForms refused,
+            Providers providers,
+            ProviderReturn returned) {
+        if (!providers.all().isEmpty()) {
+            http.oauth2Login(login -> login.loginPage("/sign-in")
+                    .clientRegistrationRepository(providers::registration)
+                    .authorizationEndpoint(
+                            endpoint -> endpoint.authorizationRequestResolver(new KnownProviders(providers)))
+                    .authorizedClientRepository(new ForgottenTokens())
+                    .successHandler(returned)
+                    .failureHandler(returned));
+        }
         var units = PathPatternRequestMatcher.withDefaults().matcher(HttpMethod.POST, "/units");
         return bare(http)
                 .csrf(csrf -> csrf.csrfTokenRepository(tokens).ignoringRequestMatchers(units))

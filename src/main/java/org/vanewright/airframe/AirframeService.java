@@ -20,7 +20,8 @@ public class AirframeService extends RecordService<AirframeDocument> {
 
     @Override
     protected List<FieldProblem> problems(AirframeDocument airframe) {
-        return Stream.concat(AirframeRules.check(airframe).stream(), photographs.missing(airframe.photographs()).stream())
+        return Stream.concat(
+                        AirframeRules.check(airframe).stream(), photographs.missing(airframe.photographs()).stream())
                 .toList();
     }
 }

@@ -47,12 +47,22 @@ public class AuditLog {
 
     /** Newest first; {@code beforeId} is the last one of the page before. */
     public List<AuditEntry> newest(@Nullable Long beforeId, int limit) {
-        return entries.newest(beforeId, limit);
+        return newest(AuditFilter.ALL, beforeId, limit);
     }
 
-    /** Every entry, oldest first. */
-    public void forEach(Consumer<AuditEntry> reader) {
-        entries.forEach(reader);
+    /** As {@link #newest(Long, int)}, of those that the filter lets pass. */
+    public List<AuditEntry> newest(AuditFilter filter, @Nullable Long beforeId, int limit) {
+        return entries.newest(filter, beforeId, limit);
+    }
+
+    /** Every entry that the filter lets pass, oldest first. */
+    public void forEach(AuditFilter filter, Consumer<AuditEntry> reader) {
+        entries.forEach(filter, reader);
+    }
+
+    /** Every kind of event that has happened, in the order of the alphabet. */
+    public List<String> events() {
+        return entries.events();
     }
 
     private static String address() {

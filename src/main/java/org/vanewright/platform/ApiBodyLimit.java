@@ -5,7 +5,6 @@ import jakarta.servlet.ServletException;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
-import org.jspecify.annotations.Nullable;
 import org.springframework.core.annotation.Order;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Component;
@@ -13,8 +12,8 @@ import org.springframework.util.unit.DataSize;
 import org.springframework.web.filter.OncePerRequestFilter;
 
 /**
- * Refuses a larger body under {@code /api} than the settings allow, whether or not its length was announced. Forms are
- * left to the server, which has its own limits for them.
+ * Refuses a larger body under {@code /api} than the settings allow, whether or not its length was announced,
+ * and whatever its type.
  */
 @Component
 @Order(20)
@@ -29,13 +28,7 @@ class ApiBodyLimit extends OncePerRequestFilter {
 
     @Override
     protected boolean shouldNotFilter(HttpServletRequest request) {
-        return !request.getRequestURI().startsWith("/api/") || isForm(request.getContentType());
-    }
-
-    private static boolean isForm(@Nullable String contentType) {
-        return contentType != null
-                && (contentType.startsWith("multipart/")
-                        || contentType.startsWith("application/x-www-form-urlencoded"));
+        return !request.getRequestURI().startsWith("/api/");
     }
 
     @Override

@@ -3,6 +3,7 @@ package org.vanewright.platform;
 import io.swagger.v3.oas.models.OpenAPI;
 import io.swagger.v3.oas.models.info.Info;
 import io.swagger.v3.oas.models.info.License;
+import io.swagger.v3.oas.models.servers.Server;
 import java.time.Clock;
 import org.springframework.boot.jackson.autoconfigure.JsonMapperBuilderCustomizer;
 import org.springframework.context.annotation.Bean;
@@ -24,6 +25,8 @@ class PlatformConfiguration {
     @Bean
     OpenAPI openApi() {
         return new OpenAPI()
+                // Relative to where the description was read: the name that a caller used may be made up.
+                .addServersItem(new Server().url("/"))
                 .info(new Info()
                         .title("Vanewright")
                         .version("v1")

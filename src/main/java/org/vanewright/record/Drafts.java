@@ -256,9 +256,11 @@ public final class Drafts<T extends RecordContent> {
 
     public Draft<T> unshare(String id, String personId) {
         PersonRef person = desk.require(Power.SUBMIT);
-        ownedOpen(id, person);
-        desk.drafts().removeCoauthor(id, personId);
-        desk.log(person, "draft.unshared", subject(summary(id)), "");
+        Draft<T> draft = ownedOpen(id, person);
+        if (draft.coauthors().stream().anyMatch(c -> c.id().equals(personId))) {
+            desk.drafts().removeCoauthor(id, personId);
+            desk.log(person, "draft.unshared", subject(summary(id)), "");
+        }
         return find(id);
     }
 
@@ -287,7 +289,10 @@ public final class Drafts<T extends RecordContent> {
     }
 
     private static String listName(RecordContent content) {
-        String name = content.name() == null ? "" : content.name().strip();
+        // A draft may hold any text, but a database cannot hold every character in a column of its own.
+        String name = content.name() == null
+                ? ""
+                : content.name().replaceAll("[\\p{Cntrl}\\p{Cs}]+", " ").strip();
         return name.length() <= 200 ? name : name.substring(0, 200);
     }
 

@@ -63,6 +63,9 @@ public abstract class RevisionRepository<T extends RecordContent> {
 
     /** The published revision, if there is one. */
     public Optional<Revision<T>> latest(String slug) {
+        if (!Slugs.isSlug(slug)) {
+            return Optional.empty();
+        }
         return jdbc.sql(rows.select(
                         "where slug = :slug and state = 'PUBLISHED' order by revision desc fetch first 1 rows only"))
                 .param("slug", slug)
@@ -72,6 +75,9 @@ public abstract class RevisionRepository<T extends RecordContent> {
 
     /** One exact revision, whatever its state. */
     public Optional<Revision<T>> find(RevisionRef ref) {
+        if (!Slugs.isSlug(ref.slug())) {
+            return Optional.empty();
+        }
         return jdbc.sql(rows.select("where slug = :slug and revision = :revision"))
                 .param("slug", ref.slug())
                 .param("revision", ref.revision())
@@ -81,6 +87,9 @@ public abstract class RevisionRepository<T extends RecordContent> {
 
     /** Every revision of a record, newest first; empty if there is no such record. */
     public List<Revision<T>> history(String slug) {
+        if (!Slugs.isSlug(slug)) {
+            return List.of();
+        }
         return jdbc.sql(rows.select("where slug = :slug order by revision desc"))
                 .param("slug", slug)
                 .query(rows::revision)

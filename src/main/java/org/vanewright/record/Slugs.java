@@ -3,6 +3,7 @@ package org.vanewright.record;
 import java.text.Normalizer;
 import java.util.Locale;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** Makes the identity of a record, as it stands in its address, from a name. */
 final class Slugs {
@@ -12,6 +13,8 @@ final class Slugs {
     /** Words that stand in the same place of an address as a slug. */
     private static final Set<String> TAKEN =
             Set.of("new", "drafts", "edit", "preview", "compare", "search", "revisions", "import");
+
+    private static final Pattern SLUG = Pattern.compile("[a-z0-9-]{1,80}");
 
     private Slugs() {}
 
@@ -29,6 +32,11 @@ final class Slugs {
         }
         int number = TAKEN.contains(stem) ? attempt + 1 : attempt;
         return number == 1 ? stem : stem + "-" + number;
+    }
+
+    /** Whether a record could have it; what a caller sends may be anything. */
+    static boolean isSlug(String text) {
+        return SLUG.matcher(text).matches();
     }
 
     private static String stem(String name) {

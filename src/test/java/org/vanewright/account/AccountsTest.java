@@ -8,6 +8,7 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.springframework.dao.DataIntegrityViolationException;
@@ -232,7 +233,7 @@ class AccountsTest {
                         steward.name(),
                         "account.admitted",
                         pending.email(),
-                        "Member PENDING to Member ACTIVE");
+                        "Member (Waiting to be admitted) to Member (Open)");
     }
 
     @ParameterizedTest
@@ -261,5 +262,28 @@ class AccountsTest {
 
     private static String secret(AccountService.Invitation invitation) {
         return invitation.path().substring("/join/".length());
+    }
+
+    @Test
+    void registeringTakesTheWorkOfOneHashWhetherOrNotTheAddressIsKnown() {
+        Person known = bench.add(Role.MEMBER, PersonState.ACTIVE);
+        int forKnown = bench.encoder.during(
+                () -> bench.joining.register(new Details(known.email(), "Kim", PASSWORD), "192.0.2.1"));
+        int forUnknown = bench.encoder.during(
+                () -> bench.joining.register(new Details("new@club.example", "Kim", PASSWORD), "192.0.2.1"));
+        assertThat(forKnown).isEqualTo(1);
+        assertThat(forUnknown).isEqualTo(1);
+        assertThat(bench.people.all()).hasSize(2);
+    }
+
+    @Test
+    void signingInTakesTheWorkOfOneHashWhetherOrNotTheAddressIsKnown() {
+        Person known = bench.add(Role.MEMBER, PersonState.ACTIVE);
+        Person closed = bench.add(Role.MEMBER, PersonState.CLOSED);
+        for (String email : List.of(known.email(), closed.email(), "nobody@club.example", "no address")) {
+            assertThat(bench.encoder.during(() -> bench.signingIn.attempt(email, "wrong", "192.0.2.1")))
+                    .as(email)
+                    .isEqualTo(1);
+        }
     }
 }

@@ -21,6 +21,7 @@ final class Bench implements AutoCloseable {
     final AuditLog audit = mock(AuditLog.class);
     final Sessions sessions = mock(Sessions.class);
     final PersonRepository people;
+    final ProviderIdentityRepository identities;
     final LinkRepository stored;
     final SettingRepository settings;
     final AttemptRepository attempts;
@@ -30,7 +31,8 @@ final class Bench implements AutoCloseable {
     final Joining joining;
     final AccountService accounts;
     final SigningIn signingIn;
-    final Passwords passwords = new Passwords(new PasswordSettings(64, 1, 4));
+    final CountingEncoder encoder = new CountingEncoder();
+    final Passwords passwords = new Passwords(new PasswordSettings(64, 1, 4), encoder);
 
     private final HikariDataSource source;
 
@@ -39,6 +41,7 @@ final class Bench implements AutoCloseable {
         JdbcTransactionManager transactions = new JdbcTransactionManager(source);
         Actors actors = () -> Objects.requireNonNull(asking.get());
         people = Databases.transactional(source, PersonRepository::new);
+        identities = Databases.transactional(source, ProviderIdentityRepository::new);
         stored = Databases.transactional(source, LinkRepository::new);
         settings = Databases.transactional(source, SettingRepository::new);
         attempts = Databases.transactional(source, AttemptRepository::new);
@@ -47,8 +50,8 @@ final class Bench implements AutoCloseable {
         setUp = new SetUp(people, settings, stored, links, new BaseUrl("", new MockEnvironment()));
         PersonRules rules = new PersonRules(new PasswordStrength());
         InstanceSettings instance = new InstanceSettings(settings, actors, audit);
-        joining = new Joining(
-                people, rules, passwords, links, setUp, settings, instance, limits, audit, clock, transactions);
+        NewAccounts newAccounts = new NewAccounts(people, identities, rules, passwords, clock);
+        joining = new Joining(newAccounts, links, setUp, settings, instance, limits, audit, transactions);
         accounts = new AccountService(people, stored, links, sessions, actors, audit, clock, transactions);
         signingIn = new SigningIn(people, passwords, limits, audit, clock);
     }

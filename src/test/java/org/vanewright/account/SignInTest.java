@@ -134,6 +134,21 @@ class SignInTest extends ServerTest {
     }
 
     @Test
+    void nothingOfProvidersIsThereWhereNoneIsConfigured() {
+        SignedIn member = signIn(Role.MEMBER);
+        for (String path : List.of(
+                "/oauth2/authorization/club",
+                "/login/oauth2/code/club?code=a&state=b",
+                "/sign-in/with/club",
+                "/join/with/club",
+                "/account/providers")) {
+            assertThat(member.get(path).statusCode()).as(path).isEqualTo(404);
+        }
+        assertThat(member.get("/account").body()).doesNotContain("Signing in elsewhere");
+        assertThat(get("/sign-in").body()).doesNotContain("Sign in with");
+    }
+
+    @Test
     void tooManyAttemptsAreToldToWait() {
         NewPerson person = newPerson(Role.MEMBER);
         for (int i = 0; i < 5; i++) {

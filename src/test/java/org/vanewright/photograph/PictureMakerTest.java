@@ -28,14 +28,15 @@ class PictureMakerTest {
         InvalidInputException refused =
                 catchThrowableOfType(InvalidInputException.class, () -> PictureMaker.make(content));
         assertThat(refused).isNotNull();
-        assertThat(refused.problems()).singleElement().satisfies(p -> assertThat(p.field()).isEqualTo("photographs"));
+        assertThat(refused.problems())
+                .singleElement()
+                .satisfies(p -> assertThat(p.field()).isEqualTo("photographs"));
         return refused.problems().get(0).allowed();
     }
 
     /** The letter of the quarter's colour: R, G, B or W. */
     private static String quarter(BufferedImage picture, int column, int row) {
-        int rgb = picture.getRGB(
-                picture.getWidth() * (1 + 2 * column) / 4, picture.getHeight() * (1 + 2 * row) / 4);
+        int rgb = picture.getRGB(picture.getWidth() * (1 + 2 * column) / 4, picture.getHeight() * (1 + 2 * row) / 4);
         boolean red = (rgb >> 16 & 0xFF) > 128;
         boolean green = (rgb >> 8 & 0xFF) > 128;
         boolean blue = (rgb & 0xFF) > 128;
@@ -64,7 +65,9 @@ class PictureMakerTest {
 
         for (byte[] picture : new byte[][] {made.large(), made.small()}) {
             assertThat(new String(picture, ISO_8859_1)).doesNotContain("Exif", "Invented");
-            assertThat(markers(picture)).as("no application's segment but JFIF's own").doesNotContain(0xE1, 0xE2, 0xED, 0xFE);
+            assertThat(markers(picture))
+                    .as("no application's segment but JFIF's own")
+                    .doesNotContain(0xE1, 0xE2, 0xED, 0xFE);
         }
     }
 
@@ -122,7 +125,8 @@ class PictureMakerTest {
     void theSameFileGivesTheSamePicture() {
         byte[] file = encoded(quarters(90, 60), "png");
 
-        assertThat(PictureMaker.make(file).large()).isEqualTo(PictureMaker.make(file).large());
+        assertThat(PictureMaker.make(file).large())
+                .isEqualTo(PictureMaker.make(file).large());
     }
 
     static Stream<Arguments> others() {
@@ -191,9 +195,7 @@ class PictureMakerTest {
     @Test
     void damagedFilesAreMadeOrRefusedAndNothingElse() {
         Random random = new Random(5);
-        byte[][] sound = {
-            withExif(encoded(quarters(40, 30), "jpeg"), 6), encoded(quarters(40, 30), "png")
-        };
+        byte[][] sound = {withExif(encoded(quarters(40, 30), "jpeg"), 6), encoded(quarters(40, 30), "png")};
         int refused = 0;
         for (int i = 0; i < 600; i++) {
             byte[] damaged = sound[i % 2].clone();

@@ -23,9 +23,11 @@ class JsonBombsTest extends ServerTest {
                 Arguments.of("arrays in arrays", DEVICE, deepArrays),
                 Arguments.of("closed arrays in arrays", DEVICE, deepArrays + "]".repeat(100_000)),
                 Arguments.of("objects in objects", DEVICE, deepObjects + "1" + "}".repeat(40_000)),
-                Arguments.of("arrays in a known property", DEVICE, "{\"vane\":" + deepArrays + "]".repeat(100_000) + "}"),
+                Arguments.of(
+                        "arrays in a known property", DEVICE, "{\"vane\":" + deepArrays + "]".repeat(100_000) + "}"),
                 Arguments.of("arrays in a text", DEVICE, "{\"name\":" + deepArrays + "]".repeat(100_000) + "}"),
-                Arguments.of("arrays in an unknown property", DEVICE, "{\"zzz\":" + deepArrays + "]".repeat(100_000) + "}"),
+                Arguments.of(
+                        "arrays in an unknown property", DEVICE, "{\"zzz\":" + deepArrays + "]".repeat(100_000) + "}"),
                 Arguments.of("arrays for a number", AIR, "{\"altitudeM\":" + deepArrays + "]".repeat(100_000) + "}"),
                 Arguments.of("a number of many digits", DEVICE, "{\"densityKgM3\":" + digits + "}"),
                 Arguments.of("a fraction of many digits", DEVICE, "{\"densityKgM3\":0." + digits + "}"),

@@ -14,6 +14,7 @@ import org.springframework.context.annotation.AnnotationConfigApplicationContext
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.jdbc.support.JdbcTransactionManager;
 import org.vanewright.audit.AuditEntry;
+import org.vanewright.audit.AuditFilter;
 import org.vanewright.audit.AuditLog;
 import org.vanewright.engineering.input.Checks;
 import org.vanewright.engineering.input.FieldProblem;
@@ -88,7 +89,7 @@ final class Workshop implements AutoCloseable {
 
     List<AuditEntry> log() {
         List<AuditEntry> entries = new ArrayList<>();
-        context.getBean(AuditLog.class).forEach(entries::add);
+        context.getBean(AuditLog.class).forEach(AuditFilter.ALL, entries::add);
         return entries;
     }
 

@@ -101,6 +101,11 @@ public class Caller {
                 .POST(HttpRequest.BodyPublishers.ofString(body)));
     }
 
+    /** Any method, with the cookies; an empty body is none. */
+    public HttpResponse<String> call(String method, String path, String body, String... headers) {
+        return send(request(path, headers).method(method, HttpRequest.BodyPublishers.ofString(body)));
+    }
+
     /** The token of this caller's session, which is begun where there is none. */
     public String token() {
         String known = token;

@@ -9,7 +9,9 @@ import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
@@ -24,6 +26,7 @@ import org.vanewright.account.Acting;
 import org.vanewright.account.NewPeople;
 import org.vanewright.account.NewPeople.NewPerson;
 import org.vanewright.account.Role;
+import org.vanewright.account.TokenScope;
 import org.vanewright.record.Records;
 import org.vanewright.record.Revision;
 import tools.jackson.databind.JsonNode;
@@ -110,6 +113,15 @@ public abstract class ServerTest {
         return Acting.as(
                 person,
                 () -> "Bearer " + tokens.create("Test", tokens.scopes(), 30).secret());
+    }
+
+    /** As {@link #bearer(NewPerson)} for a token of certain scopes only. */
+    protected final String bearer(NewPerson person, TokenScope first, TokenScope... more) {
+        Set<TokenScope> scopes = EnumSet.of(first, more);
+        AccessTokens tokens = context.getBean(AccessTokens.class);
+        return Acting.as(
+                person,
+                () -> "Bearer " + tokens.create("Test of " + scopes, scopes, 30).secret());
     }
 
     /** As {@link #bearer(NewPerson)} for a fresh person of that role. */

@@ -11,6 +11,8 @@ import org.springframework.web.bind.annotation.RequestParam;
 import org.vanewright.account.OwnAccount;
 import org.vanewright.account.PasswordStrength;
 import org.vanewright.account.Person;
+import org.vanewright.account.ProviderSignIn;
+import org.vanewright.account.Providers;
 import org.vanewright.account.Sessions;
 import org.vanewright.engineering.input.InvalidInputException;
 import org.vanewright.platform.form.Form;
@@ -29,11 +31,20 @@ class AccountPages {
     private final OwnAccount account;
     private final Sessions sessions;
     private final PasswordStrength strength;
+    private final ProviderSignIn providerSignIn;
+    private final Providers providers;
 
-    AccountPages(OwnAccount account, Sessions sessions, PasswordStrength strength) {
+    AccountPages(
+            OwnAccount account,
+            Sessions sessions,
+            PasswordStrength strength,
+            ProviderSignIn providerSignIn,
+            Providers providers) {
         this.account = account;
         this.sessions = sessions;
         this.strength = strength;
+        this.providerSignIn = providerSignIn;
+        this.providers = providers;
     }
 
     @GetMapping(PATH)
@@ -97,10 +108,12 @@ class AccountPages {
         return new Form(UnitSystem.METRIC);
     }
 
-    private static String page(Person me, Form form, Form passwordForm, Model model) {
+    private String page(Person me, Form form, Form passwordForm, Model model) {
         model.addAttribute("mine", me);
         model.addAttribute("form", form);
         model.addAttribute("passwordForm", passwordForm);
+        model.addAttribute("passwordSet", providerSignIn.passwordSet());
+        model.addAttribute("providers", providers.all());
         return PAGE;
     }
 }

@@ -10,18 +10,21 @@ import org.springframework.web.servlet.HandlerInterceptor;
 import org.springframework.web.servlet.ModelAndView;
 import org.springframework.web.servlet.config.annotation.InterceptorRegistry;
 import org.springframework.web.servlet.config.annotation.WebMvcConfigurer;
+import org.vanewright.account.InstanceSettings;
 import org.vanewright.record.Actors;
 
 /**
- * Gives every page, error pages included, {@code me}: who is asking. A page made for somebody is kept by nobody, so that
+ * Gives every page, error pages included, {@code me}, who is asking, and {@code instance}, what stewards chose. A page made for somebody is kept by nobody, so that
  * it cannot be gone back to after signing out.
  */
 @Component
 class PersonOfPages implements HandlerInterceptor, WebMvcConfigurer {
     private final Actors actors;
+    private final InstanceSettings instance;
 
-    PersonOfPages(Actors actors) {
+    PersonOfPages(Actors actors, InstanceSettings instance) {
         this.actors = actors;
+        this.instance = instance;
     }
 
     @Override
@@ -33,6 +36,7 @@ class PersonOfPages implements HandlerInterceptor, WebMvcConfigurer {
     public boolean preHandle(HttpServletRequest request, HttpServletResponse response, Object handler) {
         if (handler instanceof HandlerMethod) {
             request.setAttribute("me", actors.current());
+            request.setAttribute("instance", instance);
         }
         return true;
     }

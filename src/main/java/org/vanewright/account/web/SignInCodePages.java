@@ -65,8 +65,9 @@ class SignInCodePages {
         }
         Outcome outcome = check.attempt(person.get(), code, request.getRemoteAddr());
         if (outcome instanceof Outcome.Accepted) {
+            String how = half.how(request) + " and code";
             half.forget(request);
-            sessions.begin(request, response, person.get(), "password and code");
+            sessions.begin(request, response, person.get(), how);
             return SeeOther.at(LocalPath.orHome(back));
         }
         response.setStatus(FormAction.REFUSED);

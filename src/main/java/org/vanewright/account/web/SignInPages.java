@@ -12,6 +12,7 @@ import org.springframework.web.bind.annotation.RequestParam;
 import org.vanewright.account.HalfSignIns;
 import org.vanewright.account.Joining;
 import org.vanewright.account.OwnAccount;
+import org.vanewright.account.Providers;
 import org.vanewright.account.SecondFactorCheck;
 import org.vanewright.account.Sessions;
 import org.vanewright.account.SigningIn;
@@ -36,6 +37,7 @@ class SignInPages {
     private final Sessions sessions;
     private final OwnAccount account;
     private final Joining joining;
+    private final Providers providers;
     private final Actors actors;
 
     SignInPages(
@@ -45,6 +47,7 @@ class SignInPages {
             Sessions sessions,
             OwnAccount account,
             Joining joining,
+            Providers providers,
             Actors actors) {
         this.signingIn = signingIn;
         this.secondFactor = secondFactor;
@@ -52,6 +55,7 @@ class SignInPages {
         this.sessions = sessions;
         this.account = account;
         this.joining = joining;
+        this.providers = providers;
         this.actors = actors;
     }
 
@@ -77,7 +81,7 @@ class SignInPages {
             Model model) {
         Outcome outcome = signingIn.attempt(email, password, request.getRemoteAddr());
         if (outcome instanceof Outcome.Accepted accepted && secondFactor.needed(accepted.person())) {
-            half.begin(request, accepted.person());
+            half.begin(request, accepted.person(), "password");
             return SeeOther.at(SignInCodePages.leadingTo(back));
         }
         if (outcome instanceof Outcome.Accepted accepted) {
@@ -102,6 +106,7 @@ class SignInPages {
 
     private String page(Form form, @Nullable String back, HttpServletRequest request, Model model) {
         model.addAttribute("registering", joining.registeringIsOpen());
+        model.addAttribute("providers", providers.all());
         model.addAttribute("form", form);
         model.addAttribute("back", LocalPath.orHome(back));
         model.addAttribute("kept", KeptForm.waits(request));

@@ -37,9 +37,8 @@ class PhotographFiles {
     }
 
     private ResponseEntity<byte[]> send(String sha256, boolean small, HttpServletResponse response) {
-        Photographs.Served served = photographs
-                .find(sha256, small)
-                .orElseThrow(() -> new ResponseStatusException(HttpStatus.NOT_FOUND));
+        Photographs.Served served =
+                photographs.find(sha256, small).orElseThrow(() -> new ResponseStatusException(HttpStatus.NOT_FOUND));
         response.setHeader("Content-Security-Policy", POLICY);
         String name = "photograph-" + sha256.substring(0, 12) + (small ? "-small" : "") + ".jpg";
         return ResponseEntity.ok()
@@ -48,7 +47,9 @@ class PhotographFiles {
                 .eTag("\"" + sha256 + (small ? "-small" : "") + "\"")
                 .cacheControl(
                         served.isPublic()
-                                ? CacheControl.maxAge(Duration.ofDays(365)).cachePublic().immutable()
+                                ? CacheControl.maxAge(Duration.ofDays(365))
+                                        .cachePublic()
+                                        .immutable()
                                 : CacheControl.noStore())
                 .header(
                         HttpHeaders.CONTENT_DISPOSITION,

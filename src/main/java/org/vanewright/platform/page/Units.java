@@ -14,6 +14,9 @@ public record Units(UnitSystem system) {
     private static final String NONE = "–";
     private static final DateTimeFormatter DAY =
             DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH).withZone(ZoneOffset.UTC);
+    private static final DateTimeFormatter MINUTE = DateTimeFormatter.ofPattern(
+                    "d MMM uuuu, HH:mm 'UTC'", Locale.ENGLISH)
+            .withZone(ZoneOffset.UTC);
     private static final char SPACE = '\u00a0';
 
     /** Chords and stations: mm or in. */
@@ -85,6 +88,11 @@ public record Units(UnitSystem system) {
     /** Day of an instant, by UTC. */
     public String day(Instant instant) {
         return DAY.format(instant);
+    }
+
+    /** A point in time to the minute, in UTC. */
+    public String minute(Instant instant) {
+        return MINUTE.format(instant);
     }
 
     public boolean metric() {

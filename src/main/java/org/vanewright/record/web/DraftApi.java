@@ -6,6 +6,7 @@ import jakarta.servlet.http.HttpServletRequest;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpStatus;
+import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.http.converter.HttpMessageNotReadableException;
 import org.springframework.http.server.ServletServerHttpRequest;
@@ -62,7 +63,7 @@ class DraftApi {
 
     /** The body is the document of the draft's kind; {@code base} says which published revision it has taken in. */
     @Operation(summary = "Save a draft, complete or not; If-Match names the version it changes")
-    @PutMapping(ID)
+    @PutMapping(path = ID, consumes = MediaType.APPLICATION_JSON_VALUE)
     ResponseEntity<DraftBody<?>> save(
             @PathVariable("id") String id,
             @RequestHeader(name = "If-Match", required = false) @Nullable String ifMatch,

@@ -24,16 +24,22 @@ class ProvenanceExportTest extends ServerTest {
         assertThat(prov.get("prefix").get("rec").asString()).isEqualTo(origin() + "/");
         assertThat(prov.get("entity").get(id).get("vw:sha256"))
                 .isEqualTo(json(get("/api/v1" + AIRFRAME), 200).get("sha256"));
-        assertThat(prov.get("entity").get(id + "#figures/masses.emptyKg").get("vw:origin").asString())
+        assertThat(prov.get("entity")
+                        .get(id + "#figures/masses.emptyKg")
+                        .get("vw:origin")
+                        .asString())
                 .isEqualTo("MEASURED");
     }
 
     @Test
     void aLayoutNamesTheRevisionsItBuildsOn() {
-        JsonNode entities = json(get("/api/v1" + LAYOUT + "/provenance.json"), 200).get("entity");
+        JsonNode entities =
+                json(get("/api/v1" + LAYOUT + "/provenance.json"), 200).get("entity");
 
-        assertThat(entities.has("rec:airframes/quillmere-strut-braced-high-wing/revisions/1")).isTrue();
-        assertThat(entities.has("rec:devices/rectangular-vane-8-by-20/revisions/1")).isTrue();
+        assertThat(entities.has("rec:airframes/quillmere-strut-braced-high-wing/revisions/1"))
+                .isTrue();
+        assertThat(entities.has("rec:devices/rectangular-vane-8-by-20/revisions/1"))
+                .isTrue();
     }
 
     @Test

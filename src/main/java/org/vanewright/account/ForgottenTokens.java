@@ -1,0 +1,32 @@
+package org.vanewright.account;
+
+import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
+import org.jspecify.annotations.Nullable;
+import org.springframework.security.core.Authentication;
+import org.springframework.security.oauth2.client.OAuth2AuthorizedClient;
+import org.springframework.security.oauth2.client.web.OAuth2AuthorizedClientRepository;
+
+/** Keeps no token of a provider: nothing is asked of it once it has said who somebody is. */
+final class ForgottenTokens implements OAuth2AuthorizedClientRepository {
+    @Override
+    public <T extends OAuth2AuthorizedClient> @Nullable T loadAuthorizedClient(
+            String registration, Authentication person, HttpServletRequest request) {
+        return null;
+    }
+
+    @Override
+    public void saveAuthorizedClient(
+            OAuth2AuthorizedClient client,
+            Authentication person,
+            HttpServletRequest request,
+            HttpServletResponse response) {
+        // Forgotten.
+    }
+
+    @Override
+    public void removeAuthorizedClient(
+            String registration, Authentication person, HttpServletRequest request, HttpServletResponse response) {
+        // There is none.
+    }
+}

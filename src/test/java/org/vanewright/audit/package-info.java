@@ -1,0 +1,4 @@
+@NullMarked
+package org.vanewright.audit;
+
+import org.jspecify.annotations.NullMarked;

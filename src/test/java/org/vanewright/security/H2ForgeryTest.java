@@ -1,0 +1,3 @@
+package org.vanewright.security;
+
+class H2ForgeryTest extends ForgeryCases {}

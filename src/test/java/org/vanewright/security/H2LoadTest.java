@@ -1,0 +1,3 @@
+package org.vanewright.security;
+
+class H2LoadTest extends LoadCases {}

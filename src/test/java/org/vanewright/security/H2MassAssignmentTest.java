@@ -1,0 +1,3 @@
+package org.vanewright.security;
+
+class H2MassAssignmentTest extends MassAssignmentCases {}

@@ -1,0 +1,6 @@
+package org.vanewright.security;
+
+import org.vanewright.testing.OnPostgres;
+
+@OnPostgres
+class PostgresInjectionTest extends InjectionCases {}
