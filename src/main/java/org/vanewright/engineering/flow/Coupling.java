@@ -1,0 +1,161 @@
+package org.vanewright.engineering.flow;
+
+import org.jspecify.annotations.Nullable;
+import org.vanewright.engineering.section.SurfaceSide;
+
+/**
+ * Outer flow and boundary layers, each following from the other: the layers displace the outer flow as sources d(U
+ * δ*)/ds on the skin would (M. J. Lighthill, "On displacement thickness", Journal of Fluid Mechanics 4 (1958) 383-392), and
+ * the outer flow so changed is the edge of the layers.
+ *
+ * <p>The change of a pass is smoothed over {@value #SMOOTHED_OVER} θ before it is applied, because the direct iteration
+ * amplifies ripples shorter than the layer is thick; what it converges to is not smoothed. {@link Mixing} takes the place
+ * of a fixed under-relaxation. The laminar layer counts with the shape factor that it gets at transition: the step of
+ * displacement there is no wider than the panels and would keep transition wandering.
+ */
+final class Coupling {
+    static final double TOLERANCE = 2e-3;
+
+    private static final int MOST_PASSES = 40;
+    /** Passes without a better agreement after which none is expected: transition jumps to and fro. */
+    private static final int PATIENCE = 10;
+
+    private static final double STEP_ERROR = 1e-6;
+    private static final double SMOOTHED_OVER = 3;
+    /** Longest step of one pass over the largest displaced flow. */
+    private static final double LONGEST_STEP = 0.3;
+
+    private static final int LIFT_STEPS = 20;
+    private static final double LIFT_WITHIN = 1e-10;
+
+    private final PotentialFlow flow;
+    private final double viscosity;
+    private final double upperX;
+    private final double lowerX;
+
+    /**
+     * @param viscosity ν over free-stream speed, in the section's unit
+     * @param upperX where the upper layer is made turbulent; NaN for free transition
+     * @param lowerX likewise for the lower layer
+     */
+    Coupling(PotentialFlow flow, double viscosity, double upperX, double lowerX) {
+        this.flow = flow;
+        this.viscosity = viscosity;
+        this.upperX = upperX;
+        this.lowerX = lowerX;
+    }
+
+    CoupledFlow atAngle(double angleRad, double @Nullable [] start) {
+        return solve(added -> flow.at(angleRad, added), start);
+    }
+
+    CoupledFlow atLift(double liftCoefficient, double @Nullable [] start) {
+        return solve(added -> withLift(liftCoefficient, added), start);
+    }
+
+    /** One pass over given flow: the layers without their effect on it. */
+    CoupledFlow pass(PanelSolution outer, double[] displaced) {
+        StagnationPoint stagnation = StagnationPoint.of(outer);
+        EdgeFlow up = EdgeFlow.of(outer, stagnation, SurfaceSide.UPPER);
+        EdgeFlow low = EdgeFlow.of(outer, stagnation, SurfaceSide.LOWER);
+        return new CoupledFlow(
+                outer,
+                stagnation,
+                BoundaryLayer.follow(up, viscosity, upperX, STEP_ERROR),
+                BoundaryLayer.follow(low, viscosity, lowerX, STEP_ERROR),
+                displaced,
+                1,
+                1);
+    }
+
+    private interface Outer {
+        PanelSolution with(double[] addedVorticity);
+    }
+
+    private CoupledFlow solve(Outer outer, double @Nullable [] start) {
+        double[] guess = start == null ? new double[flow.geometry().ends()] : start;
+        Mixing mixing = new Mixing();
+        CoupledFlow best = null;
+        for (int pass = 1; pass <= MOST_PASSES; pass++) {
+            CoupledFlow now = pass(outer.with(flow.response(guess)), guess);
+            double[] change = displaced(now);
+            double largest = largest(change);
+            for (int i = 0; i < change.length; i++) {
+                change[i] -= guess[i];
+            }
+            double residual = largest(change) / largest;
+            if (best == null || residual < best.residual()) {
+                best = now.after(pass, residual);
+            }
+            if (residual < TOLERANCE) {
+                return best;
+            }
+            if (pass - best.iterations() >= PATIENCE) {
+                return best.after(pass, best.residual());
+            }
+            // the first step has no earlier displacement to measure it by
+            double longest = pass == 1 && start == null ? largest : LONGEST_STEP * largest;
+            guess = mixing.next(guess, smoothed(change, now), longest);
+        }
+        if (best == null) {
+            throw new IllegalStateException("no pass was made");
+        }
+        return best.after(MOST_PASSES, best.residual());
+    }
+
+    private PanelSolution withLift(double wanted, double[] added) {
+        double angle = flow.angleForLift(wanted);
+        PanelSolution solution = flow.at(angle, added);
+        for (int i = 0; i < LIFT_STEPS; i++) {
+            double miss = wanted - solution.liftCoefficient();
+            if (Math.abs(miss) < LIFT_WITHIN) {
+                return solution;
+            }
+            angle = Math.max(-0.6, Math.min(0.6, angle + miss / flow.liftSlope()));
+            solution = flow.at(angle, added);
+        }
+        return solution;
+    }
+
+    /** Displaced flow at the panel ends, positive along their order. */
+    private static double[] displaced(CoupledFlow now) {
+        double[] displaced = new double[now.displaced().length];
+        for (int i = 1; i <= now.upper().last(); i++) {
+            displaced[EdgeFlow.end(now.stagnation(), SurfaceSide.UPPER, i)] = -displaced(now.upper(), i);
+        }
+        for (int i = 1; i <= now.lower().last(); i++) {
+            displaced[EdgeFlow.end(now.stagnation(), SurfaceSide.LOWER, i)] = displaced(now.lower(), i);
+        }
+        return displaced;
+    }
+
+    private static double displaced(Layer layer, int i) {
+        double shape = layer.regime[i] == Regime.LAMINAR ? TurbulentLayer.INITIAL_SHAPE : layer.shape[i];
+        return Math.max(0, layer.edge.speed[i]) * layer.momentum[i] * shape;
+    }
+
+    /** Solves x − (ℓ² x′)′ = change, ℓ being some momentum thicknesses. */
+    private double[] smoothed(double[] change, CoupledFlow now) {
+        double[] squares = new double[change.length];
+        for (int i = 1; i <= now.upper().last(); i++) {
+            squares[EdgeFlow.end(now.stagnation(), SurfaceSide.UPPER, i)] = square(now.upper(), i);
+        }
+        for (int i = 1; i <= now.lower().last(); i++) {
+            squares[EdgeFlow.end(now.stagnation(), SurfaceSide.LOWER, i)] = square(now.lower(), i);
+        }
+        return Diffusion.of(change, squares, flow.geometry().arc);
+    }
+
+    private static double square(Layer layer, int i) {
+        double length = SMOOTHED_OVER * layer.momentum[i];
+        return length * length;
+    }
+
+    private static double largest(double[] values) {
+        double largest = 1e-300;
+        for (double value : values) {
+            largest = Math.max(largest, Math.abs(value));
+        }
+        return largest;
+    }
+}

@@ -1,0 +1,181 @@
+package org.vanewright.engineering.flow;
+
+import org.hipparchus.analysis.UnivariateFunction;
+import org.hipparchus.analysis.solvers.BracketedUnivariateSolver;
+import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
+import org.hipparchus.exception.MathIllegalStateException;
+import org.hipparchus.ode.ODEIntegrator;
+import org.hipparchus.ode.ODEState;
+import org.hipparchus.ode.ODEStateAndDerivative;
+import org.hipparchus.ode.OrdinaryDifferentialEquation;
+import org.hipparchus.ode.events.Action;
+import org.hipparchus.ode.events.AdaptableInterval;
+import org.hipparchus.ode.events.ODEEventDetector;
+import org.hipparchus.ode.events.ODEEventHandler;
+import org.hipparchus.ode.nonstiff.DormandPrince54Integrator;
+import org.hipparchus.ode.sampling.ODEStateInterpolator;
+
+/**
+ * The turbulent part of a layer by Head's entrainment, M. R. Head, "Entrainment in the turbulent boundary layer", ARC
+ * R&amp;M 3152 (1958):
+ *
+ * <pre>
+ * dθ/ds = c_f/2 − (H + 2)(θ/U) dU/ds          d(U θ H₁)/ds = U F(H₁)
+ * </pre>
+ *
+ * <p>integrated for ln θ and H₁ by the Dormand-Prince 5(4) pair until H reaches {@link HeadClosure#SEPARATION}. Behind
+ * that H is held and θ follows the first equation without friction, only so that the outer flow has a body to pass.
+ */
+final class TurbulentLayer implements OrdinaryDifferentialEquation, ODEEventDetector {
+    /** Shape factor behind transition: that of a turbulent plate layer of some 10³ Re_θ (common practice). */
+    static final double INITIAL_SHAPE = 1.4;
+
+    private static final double SHORTEST_STEP = 1e-12;
+    private static final double SLOWEST = 1e-3;
+    /** Slowing down behind separation that thickens the stand-in layer; the flow over dead air hardly slows. */
+    private static final double MOST_SLOWING = 1.4;
+
+    private static final int MOST_EVALUATIONS = 20_000;
+    private static final double SEPARATING = HeadClosure.entrainmentShape(HeadClosure.SEPARATION);
+
+    private final Layer layer;
+    private final EdgeFlow edge;
+    private final double viscosity;
+    private final BracketedUnivariateSolver<UnivariateFunction> solver =
+            new BracketingNthOrderBrentSolver(0, 1e-7, 0, 5);
+    private int next;
+    private double stopAt = Layer.NOWHERE;
+    private double logMomentumAtStop;
+
+    private TurbulentLayer(Layer layer, double viscosity, int first) {
+        this.layer = layer;
+        this.edge = layer.edge;
+        this.viscosity = viscosity;
+        next = first;
+    }
+
+    /**
+     * @param first station behind transition
+     * @param tolerance relative error of one step
+     */
+    static void follow(Layer layer, double viscosity, int first, double tolerance) {
+        TurbulentLayer turbulent = new TurbulentLayer(layer, viscosity, first);
+        turbulent.integrate(tolerance);
+        turbulent.goOnSeparated();
+    }
+
+    private void integrate(double tolerance) {
+        double end = edge.s[edge.usable - 1];
+        double start = layer.transition;
+        double[] state = {Math.log(layer.momentumAtTransition), HeadClosure.entrainmentShape(INITIAL_SHAPE)};
+        if (end - start <= 1e-9 * end) {
+            fill(new ODEState(start, state).getPrimaryState());
+            return;
+        }
+        var integrator = new DormandPrince54Integrator(SHORTEST_STEP * end, end, tolerance, tolerance);
+        integrator.setInitialStepSize(Math.min(0.25 * (end - start), 50 * layer.momentumAtTransition));
+        integrate(integrator, new ODEState(start, state), end);
+    }
+
+    private void integrate(ODEIntegrator integrator, ODEState start, double end) {
+        integrator.addStepHandler(this::fill);
+        integrator.addEventDetector(this);
+        integrator.setMaxEvaluations(MOST_EVALUATIONS);
+        try {
+            stoppedAt(integrator.integrate(this, start, end), end);
+        } catch (MathIllegalStateException e) {
+            // an edge flow that no layer can follow: the layer ends where the integration did
+            stoppedAt(lastReached(integrator, start), end);
+        }
+    }
+
+    private void stoppedAt(ODEState reached, double end) {
+        if (reached.getTime() < end) {
+            stopAt = reached.getTime();
+            logMomentumAtStop = reached.getPrimaryState()[0];
+        }
+    }
+
+    private static ODEState lastReached(ODEIntegrator integrator, ODEState start) {
+        ODEState reached = integrator.getStepStart();
+        return reached == null ? start : reached;
+    }
+
+    private void fill(ODEStateInterpolator step) {
+        double reached = step.getCurrentState().getTime();
+        while (next < edge.usable && edge.s[next] <= reached) {
+            fill(step.getInterpolatedState(edge.s[next]).getPrimaryState());
+        }
+    }
+
+    private void fill(double[] state) {
+        set(Math.exp(state[0]), state[1]);
+        layer.regime[next] = Regime.TURBULENT;
+        next++;
+    }
+
+    private void set(double theta, double entrainmentShape) {
+        double shape = HeadClosure.shapeFactor(entrainmentShape);
+        layer.momentum[next] = theta;
+        layer.shape[next] = shape;
+        layer.excess[next] = entrainmentShape;
+        layer.friction[next] = HeadClosure.friction(shape, edge.speed[next] * theta / viscosity);
+    }
+
+    private void goOnSeparated() {
+        if (next >= edge.s.length) {
+            return;
+        }
+        double from = stopAt != Layer.NOWHERE ? stopAt : edge.s[edge.usable - 1];
+        layer.separation = from;
+        double theta = stopAt != Layer.NOWHERE ? Math.exp(logMomentumAtStop) : layer.momentum[next - 1];
+        double speed = Math.max(edge.speedAt(from), 1e-3);
+        for (; next < edge.s.length; next++) {
+            double ratio = Math.min(MOST_SLOWING, speed / Math.max(edge.speed[next], 0.1 * speed));
+            set(theta * Math.pow(Math.max(1, ratio), HeadClosure.SEPARATION + 2), SEPARATING);
+            layer.regime[next] = Regime.SEPARATED;
+            layer.friction[next] = 0;
+        }
+    }
+
+    @Override
+    public int getDimension() {
+        return 2;
+    }
+
+    @Override
+    public double[] computeDerivatives(double s, double[] state) {
+        // trial steps may stray far; bounds keep them finite, accepted steps lie well within
+        double theta = Math.exp(Math.max(-30, Math.min(3, state[0])));
+        double u = Math.max(edge.speedAt(s), SLOWEST);
+        double rise = edge.slopeAt(s) / u;
+        double shape = HeadClosure.shapeFactor(state[1]);
+        double growth = 0.5 * HeadClosure.friction(shape, u * theta / viscosity) / theta - (shape + 2) * rise;
+        return new double[] {growth, HeadClosure.entrainment(state[1]) / theta - state[1] * (growth + rise)};
+    }
+
+    @Override
+    public double g(ODEStateAndDerivative state) {
+        return state.getPrimaryState()[1] - SEPARATING;
+    }
+
+    @Override
+    public AdaptableInterval getMaxCheckInterval() {
+        return AdaptableInterval.of(edge.s[edge.usable - 1]);
+    }
+
+    @Override
+    public int getMaxIterationCount() {
+        return 50;
+    }
+
+    @Override
+    public BracketedUnivariateSolver<UnivariateFunction> getSolver() {
+        return solver;
+    }
+
+    @Override
+    public ODEEventHandler getHandler() {
+        return (state, detector, increasing) -> Action.STOP;
+    }
+}
