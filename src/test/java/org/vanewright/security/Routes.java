@@ -33,7 +33,7 @@ final class Routes {
     private static final PathPatternParser PARSER = new PathPatternParser();
 
     /** By controllers whose signatures do not tell. */
-    private static final List<String> READ_BY_HAND = List.of("revision", "count", "bedWidthMm");
+    private static final List<String> READ_BY_HAND = List.of("revision", "count", "bedWidthMm", "naca", "coordinates");
 
     private final List<Route> routes = new ArrayList<>();
     private final Map<String, Set<String>> parameters = new HashMap<>();

@@ -19,6 +19,12 @@ import org.vanewright.bench.SectionResult;
 import org.vanewright.bench.VaneCalculation;
 import org.vanewright.bench.VaneRequest;
 import org.vanewright.bench.VaneResult;
+import org.vanewright.engineering.flow.FlatPlate;
+import org.vanewright.engineering.flow.FlatPlateRequest;
+import org.vanewright.engineering.flow.FlatPlateResult;
+import org.vanewright.engineering.flow.Flow;
+import org.vanewright.engineering.flow.FlowRequest;
+import org.vanewright.engineering.flow.FlowResult;
 import org.vanewright.engineering.unroll.UnrollCalculation;
 import org.vanewright.engineering.unroll.UnrollRequest;
 import org.vanewright.engineering.unroll.UnrollResult;
@@ -60,6 +66,24 @@ class Calculations {
             description = "From any one of calibrated airspeed, impact pressure and true airspeed, in subsonic flight.")
     AirspeedResult airspeed(@RequestBody AirspeedRequest request) {
         return AirspeedCalculation.run(request);
+    }
+
+    @PostMapping("/flow")
+    @Operation(
+            summary = "Flow over a section and its boundary layers",
+            description =
+                    "At an angle of attack or a lift coefficient; inviscid gives the potential flow alone. What lies"
+                            + " behind turbulent separation is absent, and drag is where it is not claimed.")
+    FlowResult flow(@RequestBody FlowRequest request) {
+        return Flow.run(request);
+    }
+
+    @PostMapping("/flat-plate")
+    @Operation(
+            summary = "Boundary layer on a flat plate",
+            description = "Laminar by Blasius, or turbulent from the leading edge by the one-seventh power law.")
+    FlatPlateResult flatPlate(@RequestBody FlatPlateRequest request) {
+        return FlatPlate.run(request);
     }
 
     @PostMapping("/vane")

@@ -15,6 +15,7 @@ import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.LookupPaintScale;
 import org.jfree.chart.renderer.xy.XYBlockRenderer;
 import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
+import org.jfree.chart.text.TextUtils;
 import org.jfree.data.xy.DefaultXYZDataset;
 import org.jfree.data.xy.XYSeries;
 import org.jfree.data.xy.XYSeriesCollection;
@@ -28,6 +29,11 @@ import org.w3c.dom.Document;
 public final class SvgPlots {
     private static final String SVG = "http://www.w3.org/2000/svg";
     private static final Shape DOT = new Ellipse2D.Double(-3, -3, 6, 6);
+
+    static {
+        // The work-around draws turned words as outlines, which nobody can search or hear.
+        TextUtils.setUseDrawRotatedStringWorkaround(false);
+    }
 
     private SvgPlots() {}
 

@@ -1,0 +1,4 @@
+@NullMarked
+package org.vanewright.bench.web.page;
+
+import org.jspecify.annotations.NullMarked;
