@@ -43,9 +43,15 @@ class StudyPages {
      * @param magnification of the layer there
      * @param deviceSvg device in the layer
      * @param plots curves
+     * @param mapSvg height over thickness by chord position and height
      */
     public record RowView(
-            RowStudy study, String sectionSvg, int magnification, String deviceSvg, List<DrawnPlot> plots) {}
+            RowStudy study,
+            String sectionSvg,
+            int magnification,
+            String deviceSvg,
+            List<DrawnPlot> plots,
+            String mapSvg) {}
 
     /** A surface with its pictures. */
     public record SurfaceView(Study.Surface surface, DrawnPlot span, List<RowView> rows) {}
@@ -58,6 +64,9 @@ class StudyPages {
         Revision<LayoutDocument> layout = ref == null ? layouts.shown(slug) : layouts.exactly(ref);
         model.addAttribute("revision", layout);
         model.addAttribute("layout", layout.content());
+        if (asked.form().text("condition") == null) {
+            asked.form().put("condition", StudyCondition.STALL);
+        }
         model.addAttribute("form", asked.form());
         model.addAttribute("conditions", CONDITIONS);
         if (!asked.form().hasProblems()) {
@@ -72,6 +81,7 @@ class StudyPages {
         if (asked.form().hasProblems()) {
             response.setStatus(HttpServletResponse.SC_BAD_REQUEST);
         }
+        model.addAttribute("mapSteps", StudyPlots.MAP_STEPS);
         model.addAttribute("method", Study.METHOD);
         model.addAttribute("sources", Study.SOURCES);
         return "study/study";
@@ -100,6 +110,7 @@ class StudyPages {
                 List.of(
                         StudyPlots.speed(study, id + "speed"),
                         StudyPlots.shape(study, id + "shape"),
-                        StudyPlots.separation(study, id + "separation")));
+                        StudyPlots.separation(study, id + "separation")),
+                StudyPlots.map(study, id + "map"));
     }
 }

@@ -10,9 +10,12 @@ import org.vanewright.engineering.flow.SideFlow;
 import org.vanewright.platform.plot.Curve;
 import org.vanewright.platform.plot.CurvePlot;
 import org.vanewright.platform.plot.DrawnPlot;
+import org.vanewright.platform.plot.MapPlot;
 import org.vanewright.platform.plot.PlotAxis;
 import org.vanewright.platform.plot.PlotMark;
 import org.vanewright.platform.plot.PlotPoint;
+import org.vanewright.platform.plot.SvgPlots;
+import org.vanewright.study.PlacementMap;
 import org.vanewright.study.RowStudy;
 import org.vanewright.study.Study;
 
@@ -83,6 +86,32 @@ final class StudyPlots {
                 List.of(new Curve(surface.name(), points, Curve.Look.LINE)),
                 marks);
         return DrawnPlot.of(plot, id, "Where it is highest, the section stalls first, if all sections are alike.");
+    }
+
+    /** Borders between the colours of the map, in layers. */
+    static final List<Double> MAP_STEPS = List.of(0.2, 0.5, 1.0, 2.0);
+
+    static String map(RowStudy study, String id) {
+        PlacementMap map = PlacementMap.of(study);
+        double last = map.chordFractions()[map.chordFractions().length - 1];
+        double highest = map.heightsMm()[map.heightsMm().length - 1];
+        List<PlotMark> marks = new ArrayList<>();
+        if (study.separationX() != null) {
+            marks.add(new PlotMark("separates", study.separationX(), null));
+        }
+        marks.add(new PlotMark(
+                "this row", study.row().chordFraction(), study.row().vane().heightMm()));
+        MapPlot plot = new MapPlot(
+                "Height over boundary-layer thickness, by chord position and height",
+                PlotAxis.of("x/c", 0, last * 1.02),
+                PlotAxis.of("Height, mm", 0, highest * 1.03),
+                "h/δ",
+                map.chordFractions(),
+                map.heightsMm(),
+                map.heightToThickness(),
+                MAP_STEPS,
+                marks);
+        return SvgPlots.svg(plot, id, 720, 380);
     }
 
     private static PlotMark device(RowStudy study) {

@@ -110,7 +110,8 @@ class StudyTest extends ServerTest {
     void everyDemonstrationLayoutHasAPageWithItsPicturesTablesAndCautions(String layout) {
         for (String condition : new String[] {"STALL", "APPROACH", "CRUISE"}) {
             Document page = page(layout + "/study?condition=" + condition, 200);
-            assertThat(page.select("svg.plot[role=img]")).hasSizeGreaterThanOrEqualTo(4);
+            assertThat(page.select("svg.plot[role=img]")).hasSizeGreaterThanOrEqualTo(5);
+            assertThat(page.select(".map-key").text()).contains("below 0.2", "above 2.0");
             assertThat(page.select("svg.section[role=img]")).hasSizeGreaterThanOrEqualTo(2);
             assertThat(page.select(".plot-table tbody tr")).isNotEmpty();
             assertThat(page.select(".guidance tbody tr")).hasSizeGreaterThan(5);
