@@ -26,15 +26,35 @@ final class AirChecks {
                 atmosphere("Pressure", "11,000 m geometric", pressure(11_000), 22_700, 2, "Pa"),
                 atmosphere("Density", "2000 m geometric", density(2000), 1.0066, 5e-4, "kg/m³"),
                 atmosphere("Density", "5000 m geometric", density(5000), 0.7364, 2e-4, "kg/m³"),
-                airspeed("Impact pressure", "CAS 100 kt, 10,000 ft", () -> at(100, 10_000).impactPressurePa(), 1630.28, "Pa"),
-                airspeed("Equivalent airspeed", "CAS 100 kt, 10,000 ft", () -> at(100, 10_000).equivalentAirspeedKt(), 99.872, "kt"),
-                airspeed("True airspeed", "CAS 100 kt, 10,000 ft", () -> at(100, 10_000).trueAirspeedKt(), 116.218, "kt"),
+                airspeed(
+                        "Impact pressure",
+                        "CAS 100 kt, 10,000 ft",
+                        () -> at(100, 10_000).impactPressurePa(),
+                        1630.28,
+                        "Pa"),
+                airspeed(
+                        "Equivalent airspeed",
+                        "CAS 100 kt, 10,000 ft",
+                        () -> at(100, 10_000).equivalentAirspeedKt(),
+                        99.872,
+                        "kt"),
+                airspeed(
+                        "True airspeed",
+                        "CAS 100 kt, 10,000 ft",
+                        () -> at(100, 10_000).trueAirspeedKt(),
+                        116.218,
+                        "kt"),
                 vane("h 5, l 10, δ 5 mm, 15°, 30 m/s", () -> circulation(5, 10, 15, 30, 5), 0.081499),
                 vane("h 10, l 10, δ 10 mm, 16°, 50 m/s", () -> circulation(10, 10, 16, 50, 10), 0.167865));
     }
 
     private static PublishedCheck atmosphere(
-            String quantity, String conditions, DoubleSupplier computed, double published, double tolerance, String unit) {
+            String quantity,
+            String conditions,
+            DoubleSupplier computed,
+            double published,
+            double tolerance,
+            String unit) {
         return new PublishedCheck(
                 ATMOSPHERE, quantity, conditions, computed, published, tolerance, unit, TABLES, HowKnown.READ, null);
     }
@@ -64,7 +84,8 @@ final class AirChecks {
         return Airspeeds.ofCalibrated(calibratedKt, StandardAtmosphere.at(altitudeFt, null));
     }
 
-    private static double circulation(double heightMm, double lengthMm, double angleDeg, double speedMps, double layerMm) {
+    private static double circulation(
+            double heightMm, double lengthMm, double angleDeg, double speedMps, double layerMm) {
         return WendtCirculation.of(heightMm, lengthMm, Math.toRadians(angleDeg), speedMps, layerMm)
                 .circulationM2S();
     }

@@ -109,6 +109,13 @@ final class RowStudies {
                 warnings(here, circulation, layer));
     }
 
+    /** The ratios alone, for the many rows that are only compared. */
+    VaneProportions proportions(RowTrial row, StationFlow here) {
+        SideFlow side = side(here.flow(), row.side());
+        LayerHere layer = LayerHere.of(side, row.chordFraction(), here.chordMm());
+        return proportions(row, here, side, layer, layer.speedRatio() * state.trueAirspeedMps());
+    }
+
     private static SideFlow side(FlowResult flow, SurfaceSide side) {
         return side == SurfaceSide.UPPER ? flow.upper() : flow.lower();
     }

@@ -24,7 +24,9 @@ class MethodPages {
         /** As many digits as a comparison needs. */
         public String figure(double value) {
             String text = String.format(Locale.ROOT, "%.5g", value);
-            return text.contains("e") || !text.contains(".") ? text : text.replaceAll("0+$", "").replaceAll("\\.$", "");
+            return text.contains("e") || !text.contains(".")
+                    ? text
+                    : text.replaceAll("0+$", "").replaceAll("\\.$", "");
         }
 
         public String known(HowKnown known) {
@@ -43,7 +45,8 @@ class MethodPages {
         List<ComputedCheck> all = groups.values().stream().flatMap(List::stream).toList();
         model.addAttribute("groups", groups);
         model.addAttribute("count", all.size());
-        model.addAttribute("agreeing", all.stream().filter(ComputedCheck::agrees).count());
+        model.addAttribute(
+                "agreeing", all.stream().filter(ComputedCheck::agrees).count());
         model.addAttribute("words", new Words());
         return "method/method";
     }
