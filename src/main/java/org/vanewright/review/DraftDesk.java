@@ -14,6 +14,7 @@ import org.vanewright.record.DraftSummary;
 import org.vanewright.record.Licence;
 import org.vanewright.record.People;
 import org.vanewright.record.PersonRef;
+import org.vanewright.record.Power;
 import org.vanewright.record.RecordContent;
 import org.vanewright.record.RecordService;
 import org.vanewright.record.Records;
@@ -156,6 +157,7 @@ public class DraftDesk {
 
     /** Who could still become a co-author, by name. */
     public List<PersonRef> possibleCoauthors(Draft<?> draft) {
+        actors.current().require(Power.READ_OWN);
         return people.members().stream().filter(p -> !draft.belongsTo(p.id())).toList();
     }
 }

@@ -22,6 +22,11 @@ final class CountingEncoder implements PasswordEncoder {
         return encoder.matches(password, hash);
     }
 
+    @Override
+    public boolean upgradeEncoding(@Nullable String hash) {
+        return encoder.upgradeEncoding(hash);
+    }
+
     /** How many hashes that work computes. */
     int during(Runnable work) {
         int before = hashes.get();

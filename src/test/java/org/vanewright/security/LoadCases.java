@@ -101,12 +101,13 @@ abstract class LoadCases extends ServerTest {
     void aLargeFormIsRefused() {
         SignedIn member = signIn(Role.MEMBER);
         String large = "x".repeat(3 * 1024 * 1024);
+        String larger = "x".repeat(31 * 1024 * 1024);
         assertThat(member.postForm("/devices/new", Map.of("name", large)).statusCode())
                 .isIn(400, 413);
-        assertThat(member.postMultipart("/airframes/new", Map.of("name", large), Map.of())
+        assertThat(member.postMultipart("/airframes/new", Map.of("name", larger), Map.of())
                         .statusCode())
                 .isEqualTo(413);
-        assertThat(member.postMultipart("/airframes/new", Map.of(), Map.of("file", large))
+        assertThat(member.postMultipart("/airframes/new", Map.of(), Map.of("file", larger))
                         .statusCode())
                 .isEqualTo(413);
     }

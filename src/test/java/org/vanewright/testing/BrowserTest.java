@@ -135,6 +135,28 @@ public abstract class BrowserTest extends ServerTest {
                 + rule.getNodes().stream().map(n -> n.getHtml()).toList();
     }
 
+    /**
+     * A page as that person sees it: fits a phone and a laptop in light and in dark. Accessibility is looked at once in
+     * each light and once at each width, which finds what all four would.
+     */
+    protected final void assertWellMade(NewPerson person, String path, String name) {
+        inspect(window(NARROW), person, path, name + "-light", NARROW);
+        inspect(darkWindow(WIDE), person, path, name + "-dark", WIDE);
+    }
+
+    private void inspect(Page page, NewPerson person, String path, String name, int accessibleAt) {
+        signInWindow(page, person);
+        for (int width : new int[] {NARROW, WIDE}) {
+            page.setViewportSize(width, 900);
+            page.navigate(path);
+            if (width == accessibleAt) {
+                assertAccessible(page);
+            }
+            assertFits(page);
+            screenshot(page, name + "-" + width);
+        }
+    }
+
     /** Nothing sticks out of the window, so nobody scrolls sideways. */
     protected final void assertFits(Page page) {
         Object excess = page.evaluate("document.documentElement.scrollWidth - document.documentElement.clientWidth");

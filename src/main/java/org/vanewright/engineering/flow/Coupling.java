@@ -17,8 +17,10 @@ final class Coupling {
     static final double TOLERANCE = 2e-3;
 
     private static final int MOST_PASSES = 40;
-    /** Passes without a better agreement after which none is expected: transition jumps to and fro. */
-    private static final int PATIENCE = 10;
+    /** Passes without a better agreement after which a try ends: transition, for one, can jump to and fro. */
+    private static final int PATIENCE = 7;
+
+    private static final int TRIES = 3;
 
     private static final double STEP_ERROR = 1e-6;
     private static final double SMOOTHED_OVER = 3;
@@ -29,6 +31,7 @@ final class Coupling {
     private static final double LIFT_WITHIN = 1e-10;
 
     private final PotentialFlow flow;
+    private final DisplacementGrid grid;
     private final double viscosity;
     private final double upperX;
     private final double lowerX;
@@ -40,6 +43,7 @@ final class Coupling {
      */
     Coupling(PotentialFlow flow, double viscosity, double upperX, double lowerX) {
         this.flow = flow;
+        grid = new DisplacementGrid(flow.geometry().arc);
         this.viscosity = viscosity;
         this.upperX = upperX;
         this.lowerX = lowerX;
@@ -73,34 +77,40 @@ final class Coupling {
     }
 
     private CoupledFlow solve(Outer outer, double @Nullable [] start) {
-        double[] guess = start == null ? new double[flow.geometry().ends()] : start;
-        Mixing mixing = new Mixing();
         CoupledFlow best = null;
-        for (int pass = 1; pass <= MOST_PASSES; pass++) {
-            CoupledFlow now = pass(outer.with(flow.response(guess)), guess);
-            double[] change = displaced(now);
-            double largest = largest(change);
-            for (int i = 0; i < change.length; i++) {
-                change[i] -= guess[i];
+        double[] guess = grid.pick(start == null ? new double[flow.geometry().ends()] : start);
+        int pass = 0;
+        // a later try starts from the best of the one before, with nothing remembered and shorter steps
+        for (int go = 0; go < TRIES; go++) {
+            double limit = go == 0 && start == null ? 1 : LONGEST_STEP / (1 << go);
+            Mixing mixing = new Mixing();
+            int bestPass = pass;
+            while (pass - bestPass < PATIENCE && pass < MOST_PASSES) {
+                pass++;
+                double[] whole = grid.expand(guess);
+                CoupledFlow now = pass(outer.with(flow.response(whole)), whole);
+                double[] change = grid.pick(displaced(now));
+                double largest = largest(change);
+                for (int i = 0; i < change.length; i++) {
+                    change[i] -= guess[i];
+                }
+                double residual = largest(change) / largest;
+                if (best == null || residual < best.residual()) {
+                    best = now.after(pass, residual);
+                    bestPass = pass;
+                }
+                if (residual < TOLERANCE) {
+                    return best;
+                }
+                guess = mixing.next(guess, smoothed(change, now), limit * largest);
+                limit = Math.min(limit, LONGEST_STEP);
             }
-            double residual = largest(change) / largest;
-            if (best == null || residual < best.residual()) {
-                best = now.after(pass, residual);
-            }
-            if (residual < TOLERANCE) {
-                return best;
-            }
-            if (pass - best.iterations() >= PATIENCE) {
-                return best.after(pass, best.residual());
-            }
-            // the first step has no earlier displacement to measure it by
-            double longest = pass == 1 && start == null ? largest : LONGEST_STEP * largest;
-            guess = mixing.next(guess, smoothed(change, now), longest);
+            guess = best == null ? guess : grid.pick(best.displaced());
         }
         if (best == null) {
             throw new IllegalStateException("no pass was made");
         }
-        return best.after(MOST_PASSES, best.residual());
+        return best.after(pass, best.residual());
     }
 
     private PanelSolution withLift(double wanted, double[] added) {
@@ -136,14 +146,14 @@ final class Coupling {
 
     /** Solves x − (ℓ² x′)′ = change, ℓ being some momentum thicknesses. */
     private double[] smoothed(double[] change, CoupledFlow now) {
-        double[] squares = new double[change.length];
+        double[] squares = new double[flow.geometry().ends()];
         for (int i = 1; i <= now.upper().last(); i++) {
             squares[EdgeFlow.end(now.stagnation(), SurfaceSide.UPPER, i)] = square(now.upper(), i);
         }
         for (int i = 1; i <= now.lower().last(); i++) {
             squares[EdgeFlow.end(now.stagnation(), SurfaceSide.LOWER, i)] = square(now.lower(), i);
         }
-        return Diffusion.of(change, squares, flow.geometry().arc);
+        return Diffusion.of(change, grid.pick(squares), grid.pick(flow.geometry().arc));
     }
 
     private static double square(Layer layer, int i) {

@@ -3,9 +3,8 @@ package org.vanewright.engineering.flow;
 /**
  * LU factors of a dense matrix with partial pivoting, kept for many right-hand sides.
  *
- * <p>Works row by row on contiguous arrays, which takes about a third of the time of the library's column-wise
- * decomposition for 200 unknowns. Source: G. H. Golub, C. F. Van Loan, "Matrix Computations", 3rd ed. (1996), algorithm
- * 3.4.1.
+ * <p>Works row by row on contiguous arrays; the library's decomposition runs along columns. Source: G. H. Golub, C. F. Van
+ * Loan, "Matrix Computations", 3rd ed. (1996), algorithm 3.4.1.
  */
 final class DenseFactorisation {
     private final double[][] factors;

@@ -13,8 +13,14 @@ final class PanelGeometry {
     /** A trailing edge narrower than this fraction of the chord counts as sharp. */
     private static final double SHARP_WITHIN = 1e-4;
 
-    /** π would make panels as short at the trailing edge as at the nose, far shorter than a layer is thick there. */
-    private static final double BUNCHING = 0.85 * Math.PI;
+    /**
+     * The cosine's angle at the trailing edge falls short of π by this over the number of panels: panels there are less
+     * short than at the nose, for a layer is thicker there, yet shrink with the square of their number, as the root of
+     * distance by which the load on a thin edge falls asks for.
+     */
+    private static final double SHORT_OF_HALF_TURN = 90;
+
+    private static final double FARTHEST_SHORT = 1;
 
     /** Panel ends. */
     final double[] x;
@@ -90,7 +96,8 @@ final class PanelGeometry {
     }
 
     private static double spread(int i, int panels) {
-        return (1 - Math.cos(BUNCHING * i / panels)) / (1 - Math.cos(BUNCHING));
+        double whole = Math.PI - Math.min(FARTHEST_SHORT, 0.5 * SHORT_OF_HALF_TURN / panels);
+        return (1 - Math.cos(whole * i / panels)) / (1 - Math.cos(whole));
     }
 
     private static void set(double[] x, double[] y, int index, SkinPoint point) {

@@ -5,7 +5,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * The ratios in which recommendations speak of a row of vanes.
  *
- * @param heightToThickness height over the thickness of the boundary layer at the device
+ * @param heightToThickness height over the thickness of the boundary layer at the device; null behind separation
  * @param lengthToHeight length of a vane over its height
  * @param angleDeg to the local flow, without sign
  * @param pitchToHeight from one device, or middle of a pair, to the next over the height
@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param deviceReynolds edge speed times height over kinematic viscosity
  */
 public record VaneProportions(
-        double heightToThickness,
+        @Nullable Double heightToThickness,
         double lengthToHeight,
         double angleDeg,
         double pitchToHeight,

@@ -160,19 +160,6 @@ class DeviceBrowserTest extends BrowserTest {
                 "/devices/rectangular-vane-8-by-20/plates?count=none"
             })
     void pagesAreAccessibleInBothLightsAndFitAPhone(String path) {
-        String name = path.replaceAll("[^a-z0-9]+", "-");
-        for (int width : new int[] {NARROW, WIDE}) {
-            Page light = window(width);
-            signInWindow(light, member());
-            light.navigate(path);
-            assertAccessible(light);
-            assertFits(light);
-            screenshot(light, "page" + name + "-" + width + "-light");
-            Page dark = darkWindow(width);
-            signInWindow(dark, member());
-            dark.navigate(path);
-            assertAccessible(dark);
-            screenshot(dark, "page" + name + "-" + width + "-dark");
-        }
+        assertWellMade(member(), path, "page" + path.replaceAll("[^a-z0-9]+", "-"));
     }
 }

@@ -144,20 +144,7 @@ class LayoutBrowserTest extends BrowserTest {
                 "/layouts/new"
             })
     void pagesAreAccessibleInBothLightsAndFitAPhone(String path) {
-        String name = path.replaceAll("[^a-z]+", "-");
-        for (int width : new int[] {NARROW, WIDE}) {
-            Page light = window(width);
-            signInWindow(light, member());
-            light.navigate(path);
-            assertAccessible(light);
-            assertFits(light);
-            screenshot(light, "page" + name + "-" + width + "-light");
-            Page dark = darkWindow(width);
-            signInWindow(dark, member());
-            dark.navigate(path);
-            assertAccessible(dark);
-            screenshot(dark, "page" + name + "-" + width + "-dark");
-        }
+        assertWellMade(member(), path, "page" + path.replaceAll("[^a-z0-9]+", "-"));
     }
 
     private void publishAirframe(Page page, String name) {

@@ -1,0 +1,4 @@
+@NullMarked
+package org.vanewright.method.web;
+
+import org.jspecify.annotations.NullMarked;

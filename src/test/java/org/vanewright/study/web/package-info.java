@@ -1,0 +1,4 @@
+@NullMarked
+package org.vanewright.study.web;
+
+import org.jspecify.annotations.NullMarked;
