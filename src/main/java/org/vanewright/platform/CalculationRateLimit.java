@@ -24,6 +24,7 @@ import org.springframework.web.filter.OncePerRequestFilter;
 @Order(10)
 class CalculationRateLimit extends OncePerRequestFilter {
     private static final String GUARDED = "/api/v1/calculations/";
+    private static final String GUARDED_PAGES = "/bench/";
 
     private final int perMinute;
     private final ProblemWriter problems;
@@ -41,7 +42,8 @@ class CalculationRateLimit extends OncePerRequestFilter {
 
     @Override
     protected boolean shouldNotFilter(HttpServletRequest request) {
-        return !request.getRequestURI().startsWith(GUARDED);
+        String path = request.getRequestURI();
+        return !path.startsWith(GUARDED) && !path.startsWith(GUARDED_PAGES);
     }
 
     @Override
@@ -55,6 +57,10 @@ class CalculationRateLimit extends OncePerRequestFilter {
         }
         long seconds = TimeUnit.NANOSECONDS.toSeconds(probe.getNanosToWaitForRefill()) + 1;
         response.setHeader("Retry-After", Long.toString(seconds));
+        if (request.getRequestURI().startsWith(GUARDED_PAGES)) {
+            response.sendError(HttpStatus.TOO_MANY_REQUESTS.value());
+            return;
+        }
         problems.write(
                 response,
                 Problems.of(

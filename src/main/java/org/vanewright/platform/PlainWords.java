@@ -26,6 +26,7 @@ final class PlainWords {
             case 405 -> "This address does not take requests of this kind.";
             case 406 -> "This address has no answer in a form that was asked for.";
             case 413 -> "More was sent than may be sent at once.";
+            case 429 -> "More was asked for from one address than one may ask for in a minute. Try again shortly.";
             case 415 -> "This address does not read content of this type.";
             default -> "The request could not be answered.";
         };

@@ -176,6 +176,11 @@ class ServiceTest {
         problem(last, 429);
         assertThat(Integer.parseInt(last.headers().firstValue("Retry-After").orElseThrow()))
                 .isBetween(1, 21);
+        HttpResponse<String> page = get("/bench/atmosphere");
+        assertThat(page.statusCode()).isEqualTo(429);
+        assertThat(page.headers().firstValue("Retry-After")).isPresent();
+        assertThat(Jsoup.parse(page.body()).select("main").text()).contains("from one address");
+        assertThat(get("/bench").statusCode()).isEqualTo(200);
     }
 
     @Test

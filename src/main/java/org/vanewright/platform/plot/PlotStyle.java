@@ -5,8 +5,10 @@ import java.awt.Color;
 import java.awt.Font;
 import java.awt.Stroke;
 import org.jfree.chart.JFreeChart;
+import org.jfree.chart.annotations.XYPointerAnnotation;
 import org.jfree.chart.annotations.XYTextAnnotation;
 import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.axis.ValueAxis;
 import org.jfree.chart.block.BlockBorder;
 import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
@@ -19,6 +21,7 @@ final class PlotStyle {
     static final Font FONT = new Font(Font.SANS_SERIF, Font.PLAIN, 13);
     private static final Color CLEAR = new Color(0, 0, 0, 0);
     private static final Stroke HAIR = new BasicStroke(0.7f);
+    private static final double SLANT = Math.PI / 3;
     private static final float[] DASHES = {7, 4};
     private static final float[] DOTS = {1.5f, 3.5f};
 
@@ -83,11 +86,33 @@ final class PlotStyle {
             plot.addDomainMarker(line);
             return;
         }
-        XYTextAnnotation point = new XYTextAnnotation(" ⊕ " + mark.label() + " ", mark.x(), mark.y());
+        XYTextAnnotation point = new XYTextAnnotation("⊕", mark.x(), mark.y());
         point.setFont(FONT.deriveFont(Font.BOLD));
         point.setPaint(PageColours.ACCENT);
-        point.setBackgroundPaint(PageColours.PAPER);
-        point.setTextAnchor(TextAnchor.CENTER_LEFT);
+        point.setTextAnchor(TextAnchor.CENTER);
         plot.addAnnotation(point);
+        plot.addAnnotation(label(plot, mark.label(), mark.x(), mark.y()));
+    }
+
+    /** Beside its point, towards the middle of the plot, where it is not cut off. */
+    private static XYPointerAnnotation label(XYPlot plot, String words, double x, double y) {
+        boolean atRight = share(plot.getDomainAxis(), x) > 0.6;
+        boolean atTop = share(plot.getRangeAxis(), y) > 0.75;
+        double aside = atRight ? Math.PI - SLANT : SLANT;
+        XYPointerAnnotation label = new XYPointerAnnotation(words, x, y, atTop ? aside : -aside);
+        label.setFont(FONT.deriveFont(Font.BOLD));
+        label.setPaint(PageColours.ACCENT);
+        label.setArrowPaint(PageColours.ACCENT);
+        label.setTipRadius(7);
+        label.setBaseRadius(30);
+        label.setLabelOffset(3);
+        label.setTextAnchor(atRight ? TextAnchor.CENTER_RIGHT : TextAnchor.CENTER_LEFT);
+        return label;
+    }
+
+    /** How far right, or up, a value stands on the drawn axis, from 0 to 1. */
+    private static double share(ValueAxis axis, double value) {
+        double share = (value - axis.getLowerBound()) / (axis.getUpperBound() - axis.getLowerBound());
+        return axis.isInverted() ? 1 - share : share;
     }
 }

@@ -41,6 +41,8 @@ public final class SvgPlots {
     public static String svg(CurvePlot plot, String id, int widthPx, int heightPx) {
         XYSeriesCollection data = new XYSeriesCollection();
         XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(true, false);
+        // Otherwise dashes begin anew at every point and fill short steps.
+        renderer.setDrawSeriesLineAsPath(true);
         for (int i = 0; i < plot.curves().size(); i++) {
             Curve curve = plot.curves().get(i);
             // The library tells series apart by their keys.

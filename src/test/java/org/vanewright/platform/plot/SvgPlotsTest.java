@@ -40,7 +40,7 @@ class SvgPlotsTest {
         Document drawn = parsed(svg);
 
         assertThat(drawn.select("svg[role=img] > title").text()).isEqualTo("Speed <b>along</b> the chord");
-        assertThat(drawn.select("text").eachText()).contains("x/c", "Speed ratio", "Upper", "device", "⊕ now");
+        assertThat(drawn.select("text").eachText()).contains("x/c", "Speed ratio", "Upper", "device", "⊕", "now");
         assertThat(drawn.select("[style], style, script")).isEmpty();
         assertThat(svg).contains("var(--curve-1)", "var(--curve-2)", "var(--ink)", "var(--accent)");
         assertThat(svg).doesNotContain("rgb(1,1,1)", "rgb(11,11,11)");

@@ -62,7 +62,7 @@ class FlatPlateCalculator implements Calculator {
 
     @Override
     public Map<String, String> example() {
-        return Map.of("speedKt", "50", "distanceMm", "200", "regime", "TURBULENT");
+        return Map.of("speedKt", "50", "distanceMm", "400", "regime", "TURBULENT");
     }
 
     @Override

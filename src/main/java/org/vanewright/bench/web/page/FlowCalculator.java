@@ -75,8 +75,8 @@ class FlowCalculator implements Calculator {
                                 Field.of(
                                         Field.Kind.TICK,
                                         "inviscid",
-                                        "Without boundary layers (potential flow alone)",
-                                        null)))
+                                        "Potential flow alone",
+                                        "Without boundary layers; needs no Reynolds number.")))
                 .toList();
     }
 

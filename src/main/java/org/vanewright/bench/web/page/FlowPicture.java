@@ -59,16 +59,27 @@ final class FlowPicture {
         }
     }
 
-    /** A tick upward from the skin: outside the upper side, inside the lower one, where the scale leaves no room. */
+    /** A tick outward from the skin; inward where the scale beneath the section leaves no room. */
     private static void mark(List<Shape> shapes, Section section, SurfaceSide side, @Nullable Double x, String letter) {
         if (x == null) {
             return;
         }
         double within = Math.min(Math.max(x, section.atArcLength(side, 0).x()), section.maximumX(side));
         Point2 foot = new Point2(within * CHORD_MM, section.atX(side, within).y() * CHORD_MM);
-        Point2 top = new Point2(foot.x(), foot.y() + TICK_MM);
-        shapes.add(Shape.line(Layer.CUT, Pen.THICK, foot, top));
-        Point2 above = new Point2(top.x(), top.y() + GAP_MM);
-        shapes.add(new Shape.Text(Layer.TEXT, letter, above, TEXT_MM, 0, Shape.Align.MIDDLE));
+        boolean down = side == SurfaceSide.LOWER && foot.y() - lowest(shapes) > TICK_MM + GAP_MM + TEXT_MM;
+        Point2 end = new Point2(foot.x(), foot.y() + (down ? -TICK_MM : TICK_MM));
+        shapes.add(Shape.line(Layer.CUT, Pen.THICK, foot, end));
+        Point2 base = new Point2(end.x(), end.y() + (down ? -GAP_MM - TEXT_MM : GAP_MM));
+        shapes.add(new Shape.Text(Layer.TEXT, letter, base, TEXT_MM, 0, Shape.Align.MIDDLE));
+    }
+
+    /** Height of the scale, which is the lowest line drawn but for its own ticks. */
+    private static double lowest(List<Shape> shapes) {
+        return shapes.stream()
+                .filter(Shape.Polyline.class::isInstance)
+                .flatMap(s -> ((Shape.Polyline) s).points().stream())
+                .mapToDouble(Point2::y)
+                .min()
+                .orElse(0);
     }
 }

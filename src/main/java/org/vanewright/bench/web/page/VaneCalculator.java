@@ -33,7 +33,7 @@ class VaneCalculator implements Calculator {
     @Override
     public String about() {
         return "How strong a vortex one vane sheds into the boundary layer it stands in, by a fit to wind-tunnel"
-                + " measurements of airfoil-shaped vanes. For printed plates it is an estimate.";
+                + " measurements of aerofoil-shaped vanes. For printed plates it is an estimate.";
     }
 
     @Override
