@@ -22,7 +22,7 @@ import org.springframework.stereotype.Component;
 @Component
 class SlowBodies implements WebServerFactoryCustomizer<TomcatServletWebServerFactory> {
     /** As the server itself reads of what nobody asked for, so that the caller sees the answer. */
-    private static final long MOST_LEFT_OVER = 2_000_000;
+    private static final long MOST_LEFT_OVER = 40L * 1024 * 1024;
 
     private final long limitNanos;
 

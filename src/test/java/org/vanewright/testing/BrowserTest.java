@@ -9,6 +9,7 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
 import java.nio.file.Path;
@@ -34,6 +35,8 @@ public abstract class BrowserTest extends ServerTest {
 
     private static final List<String> WCAG = List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa");
 
+    private static final double PATIENCE_MS = 90_000;
+
     private static final Pattern UNREMARKABLE =
             Pattern.compile("Failed to load resource|htmx:(afterRequest|sendError|sendAbort)\\b");
 
@@ -45,6 +48,7 @@ public abstract class BrowserTest extends ServerTest {
 
     @BeforeAll
     static void startBrowser() {
+        PlaywrightAssertions.setDefaultAssertionTimeout(PATIENCE_MS / 3);
         String chromium = System.getenv().getOrDefault("VANEWRIGHT_CHROMIUM", "/usr/bin/chromium");
         playwright = Playwright.create();
         browser = playwright
@@ -100,6 +104,9 @@ public abstract class BrowserTest extends ServerTest {
         BrowserContext context = browser.newContext(options.setBaseURL(origin()));
         open.add(context);
         Page page = context.newPage();
+        // A busy machine is no fault of the page.
+        page.setDefaultTimeout(PATIENCE_MS);
+        page.setDefaultNavigationTimeout(PATIENCE_MS);
         page.onPageError(complaints::add);
         page.onConsoleMessage(message -> {
             // The console repeats a refused form's status; the test asserts on that itself. A preview that was still
