@@ -108,7 +108,7 @@ public class Suggester {
         return conditions;
     }
 
-    /** Devices of the kind that the row has: single vanes, or pairs on one base. */
+    /** Single vanes only; a pair on one base has its own angle and gap, which this grid does not vary. */
     private List<Candidate> candidates(RowTrial base, SuggestionQuery query) {
         List<Candidate> candidates = new ArrayList<>();
         for (Revision<DeviceDocument> device : devices.list(null, MOST_DEVICES).items()) {

@@ -42,7 +42,8 @@ record StudyForm(Form form, @Nullable Integer revision, StudyQuery query) {
         return new StudyForm(form, revision, query);
     }
 
-    private static @Nullable Integer whole(Form form, String field, int least) {
+    /** A whole number; one that cannot be read is refused in the form. */
+    static @Nullable Integer whole(Form form, String field, int least) {
         String typed = form.text(field);
         boolean ok = typed == null || typed.matches("[0-9]{1,6}") && Integer.parseInt(typed) >= least;
         Checks checks = new Checks();

@@ -61,7 +61,7 @@ class SuggestionPages {
         Set<String> used = used(form);
         try {
             SuggestionQuery query = new SuggestionQuery(
-                    (int) number(form, "row", 0),
+                    row(form),
                     number(form, "leastFraction", FRONT),
                     number(form, "mostFraction", REAR),
                     used,
@@ -108,14 +108,14 @@ class SuggestionPages {
     }
 
     private static LayoutDocument changed(LayoutDocument layout, Form form) {
-        int index = (int) number(form, "row", 0);
+        int index = row(form);
         String device = form.text("device");
-        Double revision = form.number("deviceRevision");
+        Integer revision = StudyForm.whole(form, "deviceRevision", 1);
         Double chord = form.number("chordFraction");
         if (form.hasProblems()) {
             throw new InvalidInputException(form.problems());
         }
-        if (index < 0 || index >= layout.rows().size()) {
+        if (index >= layout.rows().size()) {
             throw new InvalidInputException(
                     new FieldProblem("row", String.valueOf(index), "a row of the layout, counted from 0"));
         }
@@ -123,7 +123,7 @@ class SuggestionPages {
             throw new InvalidInputException(new FieldProblem("device", "missing", "a device and a place for it"));
         }
         List<RowDocument> rows = new ArrayList<>(layout.rows());
-        rows.set(index, with(rows.get(index), new RevisionRef(device, revision.intValue()), chord, form));
+        rows.set(index, with(rows.get(index), new RevisionRef(device, revision), chord, form));
         return new LayoutDocument(
                 layout.name(),
                 layout.description(),
@@ -166,6 +166,11 @@ class SuggestionPages {
     /** Name of its tick; names of fields have no hyphens. */
     private static String field(Recommendation recommendation) {
         return USED + recommendation.id().replace("-", "");
+    }
+
+    private static int row(Form form) {
+        Integer row = StudyForm.whole(form, "row", 0);
+        return row == null ? 0 : row;
     }
 
     private static double number(Form form, String field, double otherwise) {
