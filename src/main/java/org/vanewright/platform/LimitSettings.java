@@ -15,6 +15,7 @@ import org.springframework.validation.annotation.Validated;
  * @param calculationsPerMinute calculation requests from one address in a minute
  * @param trackedAddresses addresses whose requests are counted at a time; the least used are forgotten first
  * @param apiBody largest request body under {@code /api}
+ * @param keptFormsPerHour forms of one network whose text is kept because the session had ended; each makes a session
  * @param bodyTime within which a request's body must have come, wherever it is sent
  */
 @Validated
@@ -23,4 +24,5 @@ public record LimitSettings(
         @Min(1) @Max(1_000_000) @DefaultValue("600") int calculationsPerMinute,
         @Min(100) @Max(10_000_000) @DefaultValue("50000") int trackedAddresses,
         @NotNull @DefaultValue("256KB") DataSize apiBody,
+        @Min(1) @Max(1_000_000) @DefaultValue("30") int keptFormsPerHour,
         @NotNull @DefaultValue("60s") Duration bodyTime) {}

@@ -32,8 +32,13 @@ final class Routes {
 
     private static final PathPatternParser PARSER = new PathPatternParser();
 
-    /** By controllers whose signatures do not tell. */
-    private static final List<String> READ_BY_HAND = List.of("revision", "count", "bedWidthMm", "naca", "coordinates");
+    /** Some of what controllers read whose signatures do not tell, by a part of their address; else the last. */
+    private static final Map<String, List<String>> READ_BY_HAND = Map.of(
+            "/bench/", List.of("naca", "coordinates"),
+            "/study", List.of("massKg", "condition"),
+            "/suggestions", List.of("row", "leastFraction"));
+
+    private static final List<String> READ_ELSEWHERE = List.of("revision", "count", "bedWidthMm");
 
     private final List<Route> routes = new ArrayList<>();
     private final Map<String, Set<String>> parameters = new HashMap<>();
@@ -53,10 +58,10 @@ final class Routes {
                         .forEach((info, method) -> add(info)
                                 .forEach(route -> parameters
                                         .computeIfAbsent(route.toString(), r -> new TreeSet<>())
-                                        .addAll(parameters(method)))));
+                                        .addAll(parameters(route.pattern(), method)))));
     }
 
-    private static Set<String> parameters(HandlerMethod method) {
+    private static Set<String> parameters(PathPattern pattern, HandlerMethod method) {
         Set<String> names = new TreeSet<>();
         for (MethodParameter parameter : method.getMethodParameters()) {
             RequestParam read = parameter.getParameterAnnotation(RequestParam.class);
@@ -64,7 +69,11 @@ final class Routes {
                 names.add(read.name());
             }
             if (parameter.getParameterType() == HttpServletRequest.class) {
-                names.addAll(READ_BY_HAND);
+                names.addAll(READ_BY_HAND.entrySet().stream()
+                        .filter(known -> pattern.getPatternString().contains(known.getKey()))
+                        .findFirst()
+                        .map(Map.Entry::getValue)
+                        .orElse(READ_ELSEWHERE));
             }
         }
         return names;

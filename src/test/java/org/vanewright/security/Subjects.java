@@ -102,6 +102,7 @@ final class Subjects {
             case "photograph" -> photograph();
             case "nolink" -> UUID.randomUUID().toString();
             case "nothing" -> "A".repeat(43);
+            case "unknown" -> "walked-" + COUNT.incrementAndGet() + "%40club.example";
             case "author" -> author.id();
             case "other" -> other.id();
             default -> throw new IllegalArgumentException("no subject " + name);

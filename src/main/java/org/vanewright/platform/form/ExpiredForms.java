@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpHeaders;
 import org.springframework.stereotype.Component;
 import org.springframework.web.util.UriComponentsBuilder;
+import org.vanewright.platform.LimitSettings;
 import org.vanewright.platform.Networks;
 import org.vanewright.platform.page.LocalPath;
 
@@ -25,13 +26,16 @@ public class ExpiredForms {
     /** Pages whose forms are for people who are not signed in. */
     private static final List<String> FOR_VISITORS = List.of(SIGN_IN, "/join", "/set-up", "/reset");
 
-    /** Keeping makes a session in the database, so that one caller may not make many. */
-    private static final int KEPT_AN_HOUR = 30;
-
     private final Cache<String, Bucket> buckets = Caffeine.newBuilder()
             .maximumSize(50_000)
             .expireAfterAccess(Duration.ofHours(2))
             .build();
+
+    private final int keptAnHour;
+
+    public ExpiredForms(LimitSettings limits) {
+        keptAnHour = limits.keptFormsPerHour();
+    }
 
     /**
      * Keeps the text of a form that was not taken.
@@ -91,9 +95,9 @@ public class ExpiredForms {
                 .tryConsume(1);
     }
 
-    private static Bucket bucket() {
+    private Bucket bucket() {
         return Bucket.builder()
-                .addLimit(limit -> limit.capacity(KEPT_AN_HOUR).refillGreedy(KEPT_AN_HOUR, Duration.ofHours(1)))
+                .addLimit(limit -> limit.capacity(keptAnHour).refillGreedy(keptAnHour, Duration.ofHours(1)))
                 .build();
     }
 }
