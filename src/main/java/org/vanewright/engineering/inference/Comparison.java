@@ -35,7 +35,8 @@ public record Comparison(
         BLOCKED
     }
 
-    static Comparison of(
+    /** From a difference and its standard error, however they were estimated; the error is above 0. */
+    public static Comparison of(
             Design design,
             double difference,
             double standardError,
