@@ -21,7 +21,8 @@ public class ComputedChecks {
     }
 
     private static Map<String, List<ComputedCheck>> compute() {
-        return Stream.concat(AirChecks.list().stream(), PublishedChecks.all().stream())
+        return Stream.of(AirChecks.list(), PublishedChecks.all(), FlightChecks.list(), StatisticsChecks.list())
+                .flatMap(List::stream)
                 .map(check -> new ComputedCheck(check, check.computed().getAsDouble()))
                 .collect(Collectors.groupingBy(c -> c.check().group(), LinkedHashMap::new, Collectors.toList()));
     }

@@ -1,8 +1,12 @@
 package org.vanewright.engineering.flighttest;
 
+import java.util.List;
 import org.vanewright.engineering.air.AirState;
 import org.vanewright.engineering.air.Airspeeds;
 import org.vanewright.engineering.air.StandardAtmosphere;
+import org.vanewright.engineering.inference.Comparison;
+import org.vanewright.engineering.inference.Sample;
+import org.vanewright.engineering.inference.Welch;
 import org.vanewright.engineering.input.Checks;
 import org.vanewright.engineering.input.InvalidInputException;
 
@@ -69,6 +73,28 @@ public record ClimbReduction(
                 / (Math.PI * wing.aspectRatio() * wing.spanEfficiency() * air.densityKgM3() * speed * wing.areaM2())
                 * FT_PER_MIN_OF_MPS;
         return new ClimbReduction(tapeline, weight, induced, tapeline + weight + induced);
+    }
+
+    /**
+     * Change of the standard climb rate between two configurations, ft/min, by Welch's test.
+     *
+     * @param baseline two or more climbs
+     * @param modified two or more climbs
+     * @throws InvalidInputException fields {@code baseline}, {@code modified}: too few, or none that scatter
+     */
+    public static Comparison change(
+            List<ClimbReduction> baseline, List<ClimbReduction> modified, double confidence) {
+        Checks checks = new Checks();
+        checks.require(baseline.size() >= 2, "baseline", baseline.size() + " climbs", "two climbs or more");
+        checks.require(modified.size() >= 2, "modified", modified.size() + " climbs", "two climbs or more");
+        checks.throwIfAny();
+        return Welch.compare(sample(baseline), sample(modified), confidence);
+    }
+
+    private static Sample sample(List<ClimbReduction> climbs) {
+        return Sample.of(climbs.stream()
+                .mapToDouble(ClimbReduction::standardFtPerMin)
+                .toArray());
     }
 
     private static void check(Climb climb, Wing wing, double standardMassKg) {

@@ -92,7 +92,8 @@ public final class PositionErrorCurve {
             checks.range("runs[" + i + "].calibratedKt", runs.get(i).calibratedKt(), 1, FASTEST_KT, "kt");
         }
         checks.throwIfAny();
-        long speeds = runs.stream().map(r -> Math.rint(r.indicatedKt())).distinct().count();
+        long speeds =
+                runs.stream().map(r -> Math.rint(r.indicatedKt())).distinct().count();
         if (speeds <= form.degree) {
             throw new InvalidInputException(new FieldProblem(
                     "runs", speeds + " different speeds", (form.degree + 1) + " speeds or more, a knot or more apart"));
@@ -106,14 +107,23 @@ public final class PositionErrorCurve {
         return form == Form.LINEAR ? new double[] {x} : new double[] {x, x * x};
     }
 
+    /** Calibrated airspeed by the curve, without its band. */
+    public double correctedKt(double indicatedKt) {
+        return indicatedKt + coefficients.dotProduct(row(indicatedKt));
+    }
+
+    private RealVector row(double indicatedKt) {
+        return MatrixUtils.createRealVector(new double[] {1})
+                .append(MatrixUtils.createRealVector(powers(indicatedKt)));
+    }
+
     /**
      * @param indicatedKt above 0
      * @param confidence of the band, between 0 and 1
      */
     public Corrected at(double indicatedKt, double confidence) {
-        RealVector row = MatrixUtils.createRealVector(new double[] {1}).append(MatrixUtils.createRealVector(
-                powers(indicatedKt)));
-        double calibrated = indicatedKt + coefficients.dotProduct(row);
+        RealVector row = row(indicatedKt);
+        double calibrated = correctedKt(indicatedKt);
         double uncertainty = Math.sqrt(Math.max(0, covariance.preMultiply(row).dotProduct(row)));
         double reach = StudentT.twoSided(confidence, degreesOfFreedom) * uncertainty;
         return new Corrected(

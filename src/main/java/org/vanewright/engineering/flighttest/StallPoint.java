@@ -13,8 +13,27 @@ import org.vanewright.engineering.air.StandardAtmosphere;
  * @param entryRateKtPerS loss of speed from 1.1 of the stall speed down, positive; null where it was not measured
  */
 public record StallPoint(
-        double calibratedAirspeedKt, double massKg, double loadFactor, @Nullable Double entryRateKtPerS) {
+        double calibratedAirspeedKt,
+        double massKg,
+        double loadFactor,
+        @Nullable Double entryRateKtPerS) {
     private static final double GRAVITY = 9.80665;
+
+    /**
+     * From what was read. Stalls usually lie below the calibrated speeds: {@link PositionErrorCurve.Corrected#extrapolated}
+     * says so.
+     *
+     * @param indicatedAirspeedKt at the break
+     * @param curve of the aircraft's position error
+     */
+    public static StallPoint ofIndicated(
+            double indicatedAirspeedKt,
+            PositionErrorCurve curve,
+            double massKg,
+            double loadFactor,
+            @Nullable Double entryRateKtPerS) {
+        return new StallPoint(curve.correctedKt(indicatedAirspeedKt), massKg, loadFactor, entryRateKtPerS);
+    }
 
     /**
      * Speed with the same lift coefficient at the standard mass and a load factor of 1, V √(m_s/(m n)): lift is n m g and

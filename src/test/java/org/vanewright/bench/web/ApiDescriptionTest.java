@@ -40,8 +40,20 @@ class ApiDescriptionTest extends ServerTest {
 
     @Test
     void theExamplesOfCalculationsAreAccepted() {
-        for (String name :
-                new String[] {"atmosphere", "airspeed", "section", "flow", "flat-plate", "vane", "unroll", "solid"}) {
+        for (String name : new String[] {
+            "atmosphere",
+            "airspeed",
+            "section",
+            "flow",
+            "flat-plate",
+            "vane",
+            "unroll",
+            "solid",
+            "gps-airspeed",
+            "stall-reduction",
+            "comparison",
+            "sample-size"
+        }) {
             String path = "/api/v1/calculations/" + name;
             JsonNode example = paths().get(path).at("/post/requestBody/content/application~1json/example");
             assertThat(json(postJson(path, example.toString()), 200)

@@ -215,8 +215,20 @@ class CalculationsTest extends ServerTest {
     @Test
     void theApiDescribesEachCalculation() {
         JsonNode paths = json(get("/v3/api-docs"), 200).get("paths");
-        for (String name :
-                new String[] {"section", "atmosphere", "airspeed", "flow", "flat-plate", "vane", "unroll", "solid"}) {
+        for (String name : new String[] {
+            "section",
+            "atmosphere",
+            "airspeed",
+            "flow",
+            "flat-plate",
+            "vane",
+            "unroll",
+            "solid",
+            "gps-airspeed",
+            "stall-reduction",
+            "comparison",
+            "sample-size"
+        }) {
             JsonNode post = paths.get("/api/v1/calculations/" + name).get("post");
             assertThat(post.get("summary").asString()).isNotBlank();
             assertThat(post.get("tags").get(0).asString()).isEqualTo("Calculations");

@@ -24,13 +24,13 @@ class PerformanceTest {
         assertThat(point.standardAirspeedKt(600)).isCloseTo(93.8464, within(1e-4));
         assertThat(point.standardPowerKw(600)).isCloseTo(75.4123, within(1e-4));
         // general form: V_s = V √(W_s σ/(W σ_s)), P_s = P (W_s/W)^1.5 √(σ/σ_s)
-        assertThat(point.trueAirspeedKt(600, 0.9))
-                .isCloseTo(100 * Math.sqrt(600 * 0.822 / (560 * 0.9)), within(1e-9));
+        assertThat(point.trueAirspeedKt(600, 0.9)).isCloseTo(100 * Math.sqrt(600 * 0.822 / (560 * 0.9)), within(1e-9));
         assertThat(point.powerKw(600, 0.9))
                 .isCloseTo(75 * Math.pow(600 / 560.0, 1.5) * Math.sqrt(0.822 / 0.9), within(1e-9));
         assertThat(point.isNear(600)).isTrue();
         assertThat(point.isNear(640)).isFalse();
-        assertThat(CruisePoint.in(StandardAtmosphere.at(10_000, null), 100, 75, 560).densityRatio())
+        assertThat(CruisePoint.in(StandardAtmosphere.at(10_000, null), 100, 75, 560)
+                        .densityRatio())
                 .isCloseTo(0.738479, within(1e-5));
     }
 
@@ -62,10 +62,10 @@ class PerformanceTest {
 
     @Test
     void changeAtEqualPowerCoversTheTruth() {
-        double covered = new Simulation(31, 2_000).fraction(chance -> CruiseChange.of(
-                        run(chance, 1), run(chance, 0.985), 500, 0.95)
-                .relativeInterval()
-                .contains(-0.015));
+        double covered = new Simulation(31, 2_000)
+                .fraction(chance -> CruiseChange.of(run(chance, 1), run(chance, 0.985), 500, 0.95)
+                        .relativeInterval()
+                        .contains(-0.015));
         assertThat(covered).isBetween(0.93, 0.97);
     }
 
@@ -139,6 +139,28 @@ class PerformanceTest {
         assertThat(climb.standardFtPerMin()).isCloseTo(rates[1], within(1e-6));
         assertThat(climb.weightFtPerMin()).isPositive();
         assertThat(climb.inducedFtPerMin()).isPositive();
+    }
+
+    @Test
+    void changeOfClimbRateCoversTheTruth() {
+        double covered = new Simulation(41, 2_000).fraction(chance -> {
+            List<ClimbReduction> baseline = new ArrayList<>();
+            List<ClimbReduction> modified = new ArrayList<>();
+            for (int i = 0; i < 5; i++) {
+                baseline.add(climbed(600 + 25 * chance.nextGaussian()));
+                modified.add(climbed(570 + 40 * chance.nextGaussian()));
+            }
+            return ClimbReduction.change(baseline, modified, 0.95).interval().contains(-30);
+        });
+        assertThat(covered).isBetween(0.93, 0.97);
+        assertThatThrownBy(() -> ClimbReduction.change(List.of(climbed(600)), List.of(), 0.95))
+                .hasMessageContaining("baseline")
+                .hasMessageContaining("modified");
+    }
+
+    /** In the standard atmosphere at the standard mass: what is read is what stands. */
+    private static ClimbReduction climbed(double rateFtPerMin) {
+        return ClimbReduction.of(new Climb(rateFtPerMin, 0, 15, 60, 500), WING, 500);
     }
 
     @Test

@@ -80,14 +80,23 @@ class PositionErrorCurveTest {
     }
 
     @Test
+    void stallsReadAreStallsCalibrated() {
+        PositionErrorCurve curve = PositionErrorCurve.fit(Form.LINEAR, runs(Form.LINEAR));
+        StallPoint point = StallPoint.ofIndicated(40, curve, 500, 1, 0.8);
+        assertThat(point.calibratedAirspeedKt()).isCloseTo(4 + 0.95 * 40, within(1e-9));
+        assertThat(point.massKg()).isEqualTo(500);
+        assertThat(curve.at(40, 0.95).extrapolated()).isTrue();
+    }
+
+    @Test
     void namesWhatIsWrong() {
         CalibrationRun run = new CalibrationRun(60, 62);
         assertThatThrownBy(() -> PositionErrorCurve.fit(Form.LINEAR, List.of(run, run)))
                 .hasMessageContaining("3 to 1000 runs");
         assertThatThrownBy(() -> PositionErrorCurve.fit(Form.LINEAR, List.of(run, run, run)))
                 .hasMessageContaining("different speeds");
-        assertThatThrownBy(() -> PositionErrorCurve.fit(
-                        Form.QUADRATIC, List.of(run, run, run, new CalibrationRun(70, 70))))
+        assertThatThrownBy(() ->
+                        PositionErrorCurve.fit(Form.QUADRATIC, List.of(run, run, run, new CalibrationRun(70, 70))))
                 .hasMessageContaining("3 speeds or more");
         assertThatThrownBy(() -> PositionErrorCurve.fit(
                         Form.LINEAR, List.of(run, run, new CalibrationRun(Double.NaN, Double.POSITIVE_INFINITY))))

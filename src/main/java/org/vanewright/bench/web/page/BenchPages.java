@@ -32,7 +32,8 @@ class BenchPages {
     }
 
     /** A calculator with what was typed, and what comes of it; an example for whoever brings nothing. */
-    @GetMapping("/bench/{name:section|flow|atmosphere|airspeed|flat-plate|vane}")
+    @GetMapping(
+            "/bench/{name:section|flow|atmosphere|airspeed|flat-plate|vane|gps-airspeed|stall-reduction|comparison|sample-size}")
     String show(
             @PathVariable("name") String name,
             @RequestAttribute("units") Units units,

@@ -19,7 +19,11 @@ class BenchBrowserTest extends BrowserTest {
             "/bench/atmosphere",
             "/bench/airspeed",
             "/bench/flat-plate",
-            "/bench/vane");
+            "/bench/vane",
+            "/bench/gps-airspeed",
+            "/bench/stall-reduction",
+            "/bench/comparison",
+            "/bench/sample-size");
 
     private void lookAtAll(Page page, String name) {
         for (String path : PAGES) {

@@ -44,12 +44,28 @@ class BenchPagesTest extends ServerTest {
                         "/bench/atmosphere",
                         "/bench/airspeed",
                         "/bench/flat-plate",
-                        "/bench/vane");
+                        "/bench/vane",
+                        "/bench/gps-airspeed",
+                        "/bench/stall-reduction",
+                        "/bench/comparison",
+                        "/bench/sample-size");
         assertThat(get("/bench/polar").statusCode()).isEqualTo(404);
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"section", "flow", "atmosphere", "airspeed", "flat-plate", "vane"})
+    @ValueSource(
+            strings = {
+                "section",
+                "flow",
+                "atmosphere",
+                "airspeed",
+                "flat-plate",
+                "vane",
+                "gps-airspeed",
+                "stall-reduction",
+                "comparison",
+                "sample-size"
+            })
     void eachShowsAnExampleWithMethodSourcesAndAnAddressToShare(String name) {
         Document page = page("/bench/" + name, 200);
         assertThat(page.select("#result-title").text()).isEqualTo("An example");
