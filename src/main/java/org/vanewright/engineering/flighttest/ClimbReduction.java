@@ -82,8 +82,7 @@ public record ClimbReduction(
      * @param modified two or more climbs
      * @throws InvalidInputException fields {@code baseline}, {@code modified}: too few, or none that scatter
      */
-    public static Comparison change(
-            List<ClimbReduction> baseline, List<ClimbReduction> modified, double confidence) {
+    public static Comparison change(List<ClimbReduction> baseline, List<ClimbReduction> modified, double confidence) {
         Checks checks = new Checks();
         checks.require(baseline.size() >= 2, "baseline", baseline.size() + " climbs", "two climbs or more");
         checks.require(modified.size() >= 2, "modified", modified.size() + " climbs", "two climbs or more");
@@ -92,9 +91,8 @@ public record ClimbReduction(
     }
 
     private static Sample sample(List<ClimbReduction> climbs) {
-        return Sample.of(climbs.stream()
-                .mapToDouble(ClimbReduction::standardFtPerMin)
-                .toArray());
+        return Sample.of(
+                climbs.stream().mapToDouble(ClimbReduction::standardFtPerMin).toArray());
     }
 
     private static void check(Climb climb, Wing wing, double standardMassKg) {

@@ -28,6 +28,9 @@ import org.vanewright.engineering.input.InvalidInputException;
 public record CruiseChange(
         Comparison logarithm, double slope, double powerKw, double baselineKt, boolean powersOverlap) {
     private static final double LEAST_LOG_SPREAD = 0.05;
+    /** Logarithms that scatter less than this do so by rounding. */
+    private static final double ROUNDING = 1e-12;
+
     private static final double CUBE_LAW = 1.0 / 3;
     private static final int MOST_POINTS = 500;
 
@@ -57,7 +60,8 @@ public record CruiseChange(
         double[] found = fit.estimateRegressionParameters();
         double error = fit.estimateRegressionParametersStandardErrors()[1];
         Checks checks = new Checks();
-        checks.require(error > 0, "baseline", "points without any scatter", "points that scatter, here or in modified");
+        checks.require(
+                error > ROUNDING, "baseline", "points without any scatter", "points that scatter, here or in modified");
         checks.throwIfAny();
         int freedom = rows.size() - found.length;
         return new CruiseChange(

@@ -113,8 +113,7 @@ public final class PositionErrorCurve {
     }
 
     private RealVector row(double indicatedKt) {
-        return MatrixUtils.createRealVector(new double[] {1})
-                .append(MatrixUtils.createRealVector(powers(indicatedKt)));
+        return MatrixUtils.createRealVector(new double[] {1}).append(MatrixUtils.createRealVector(powers(indicatedKt)));
     }
 
     /**

@@ -1,5 +1,6 @@
 package org.vanewright.engineering.inference;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.hipparchus.distribution.continuous.FDistribution;
@@ -49,7 +50,12 @@ public record Blocked(
         }
         int freedom = (count - 1) * (configurations - 1);
         double variance = error / freedom;
-        if (!(variance > 0)) {
+        double largest = blocks.stream()
+                .flatMapToDouble(Arrays::stream)
+                .map(Math::abs)
+                .max()
+                .orElseThrow();
+        if (!Comparison.scatters(Math.sqrt(variance), largest)) {
             throw new InvalidInputException(
                     new FieldProblem("blocks", "no scatter beside blocks and configurations", "values that scatter"));
         }

@@ -28,11 +28,19 @@ public record Comparison(
     /** The power at which a change counts as one that could have been seen. */
     public static final double USUAL_POWER = 0.8;
 
+    /** Scatter below this fraction of the values is made of rounding, not of measuring. */
+    private static final double ROUNDING = 1e-12;
+
     /** How values of the two configurations belong together. */
     public enum Design {
         INDEPENDENT,
         PAIRED,
         BLOCKED
+    }
+
+    /** Whether a standard deviation or error is more than what rounding makes of values as large as these. */
+    static boolean scatters(double deviation, double largestValue) {
+        return deviation > ROUNDING * Math.abs(largestValue) && deviation > 0;
     }
 
     /** From a difference and its standard error, however they were estimated; the error is above 0. */

@@ -1,5 +1,7 @@
 package org.vanewright.engineering.inference;
 
+import java.util.Arrays;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.vanewright.engineering.input.FieldProblem;
 import org.vanewright.engineering.input.InvalidInputException;
@@ -24,7 +26,11 @@ public final class Paired {
         Sample differences = Sample.of(IntStream.range(0, baseline.length)
                 .mapToDouble(i -> modified[i] - baseline[i])
                 .toArray());
-        if (!(differences.meanVariance() > 0)) {
+        double largest = DoubleStream.concat(Arrays.stream(baseline), Arrays.stream(modified))
+                .map(Math::abs)
+                .max()
+                .orElseThrow();
+        if (!Comparison.scatters(differences.standardError(), largest)) {
             throw refused("pairs that all differ by the same", "pairs whose differences scatter");
         }
         return Comparison.of(

@@ -25,7 +25,8 @@ public final class Welch {
         double first = baseline.meanVariance();
         double second = modified.meanVariance();
         double sum = first + second;
-        if (!(sum > 0)) {
+        double largest = Math.max(Math.abs(baseline.mean()), Math.abs(modified.mean()));
+        if (!Comparison.scatters(Math.sqrt(sum), largest)) {
             throw new InvalidInputException(new FieldProblem(
                     "baseline",
                     "values that are all equal, as those of modified are",

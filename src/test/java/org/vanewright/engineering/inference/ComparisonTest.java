@@ -157,6 +157,15 @@ class ComparisonTest {
         assertThatThrownBy(() -> Blocked.compare(List.of(FIRST), 0.95)).hasMessageContaining("two blocks");
         assertThatThrownBy(() -> Blocked.compare(List.of(new double[] {1}, new double[] {1}), 0.95))
                 .hasMessageContaining("blocks[0]");
+        // what rounding makes of equal values is no scatter either
+        assertThatThrownBy(() -> Welch.compare(Sample.of(0.1, 0.1, 0.1), Sample.of(42.3, 42.3, 42.3), 0.95))
+                .hasMessageContaining("baseline");
+        double[] tenths = {43.1, 44.1, 42.7};
+        double[] lower = {42.1, 43.1, 41.7};
+        assertThatThrownBy(() -> Paired.compare(tenths, lower, 0.95)).hasMessageContaining("modified");
+        assertThatThrownBy(() -> Blocked.compare(
+                        List.of(new double[] {43.1, 42.1}, new double[] {44.1, 43.1}, new double[] {42.7, 41.7}), 0.95))
+                .hasMessageContaining("blocks");
         // one that scatters is enough
         assertThat(Welch.compare(flat, Sample.of(FIRST), 0.95).degreesOfFreedom())
                 .isEqualTo(2);

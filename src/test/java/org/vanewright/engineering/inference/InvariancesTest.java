@@ -39,7 +39,7 @@ class InvariancesTest {
         assertThat(actual).isCloseTo(expected, within(1e-7 * Math.max(1e-9, Math.abs(expected))));
     }
 
-    @RepeatedTest(200)
+    @RepeatedTest(60)
     void welchKnowsNoUnitNoZeroAndNoOrder(RepetitionInfo info) {
         Random chance = new Random(info.getCurrentRepetition());
         double[] a = some(chance);
@@ -67,7 +67,7 @@ class InvariancesTest {
         assertNear(turned.interval().low(), -c.interval().high());
     }
 
-    @RepeatedTest(100)
+    @RepeatedTest(30)
     void blocksKnowNoOrderAndNoDay(RepetitionInfo info) {
         Random chance = new Random(info.getCurrentRepetition());
         int configurations = 2 + chance.nextInt(4);
@@ -89,7 +89,7 @@ class InvariancesTest {
         assertThat(other.pValue()).isBetween(0.0, 1.0).isCloseTo(c.pValue(), within(1e-9));
     }
 
-    @RepeatedTest(100)
+    @RepeatedTest(30)
     void sampleSizesKnowNoUnitAndGrowWithTheQuestion(RepetitionInfo info) {
         Random chance = new Random(info.getCurrentRepetition());
         double deviation = Math.pow(10, -4 + 8 * chance.nextDouble());

@@ -7,6 +7,7 @@ import org.vanewright.platform.plot.DrawnPlot;
 /**
  * What a calculator says.
  *
+ * @param said what follows from the figures, in words; null where they stand for themselves
  * @param figures the results
  * @param picture a drawing; null for none
  * @param plots curves, each with its table
@@ -16,6 +17,7 @@ import org.vanewright.platform.plot.DrawnPlot;
  * @param validity warnings; empty inside the method's range
  */
 public record Answer(
+        @Nullable String said,
         List<Figure> figures,
         @Nullable Picture picture,
         List<DrawnPlot> plots,
@@ -32,6 +34,6 @@ public record Answer(
     public record Picture(String svg, String caption) {}
 
     static Answer of(List<Figure> figures, String method, List<String> sources, List<String> validity) {
-        return new Answer(figures, null, List.of(), null, method, sources, validity);
+        return new Answer(null, figures, null, List.of(), null, method, sources, validity);
     }
 }

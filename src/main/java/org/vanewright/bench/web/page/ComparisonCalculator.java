@@ -86,8 +86,10 @@ class ComparisonCalculator implements Calculator {
                 baseline.all(), modified.all(), percent == null ? null : (Double) (percent / 100));
         Comparison c = ComparisonCalculation.compare(request);
         ComparisonResult result = ComparisonCalculation.run(request);
+        Claim claim = Claim.of(c, "kt", "values");
         return new Answer(
-                figures(c),
+                sentence(claim.words()),
+                figures(c, claim),
                 null,
                 List.of(plot(baseline.all(), modified.all())),
                 table(baseline.all(), modified.all()),
@@ -102,11 +104,13 @@ class ComparisonCalculator implements Calculator {
         return checks.problems();
     }
 
-    private static List<Figure> figures(Comparison c) {
-        Claim claim = Claim.of(c, "kt", "values");
+    private static String sentence(String words) {
+        return Character.toUpperCase(words.charAt(0)) + words.substring(1) + ".";
+    }
+
+    private static List<Figure> figures(Comparison c, Claim claim) {
         return List.of(
-                new Figure("What can be said", claim.words()),
-                new Figure("Behind it", claim.basis()),
+                new Figure("Numbers behind it", claim.basis()),
                 new Figure("t", fixed(c.t(), 2)),
                 new Figure("Degrees of freedom", fixed(c.degreesOfFreedom(), 1)),
                 new Figure(

@@ -94,6 +94,7 @@ class FlowCalculator implements Calculator {
             throw new InvalidInputException(form.problems());
         }
         return new Answer(
+                null,
                 figures(flow),
                 FlowPicture.of(Sections.of(spec), flow),
                 FlowPlots.of(flow),

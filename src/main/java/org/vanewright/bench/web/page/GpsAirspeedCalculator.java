@@ -83,6 +83,7 @@ class GpsAirspeedCalculator implements Calculator {
         GpsAirspeed found = lines.placed(LEGS, () -> GpsAirspeedCalculation.solve(request));
         GpsAirspeedResult result = GpsAirspeedCalculation.run(request);
         return new Answer(
+                null,
                 figures(found),
                 null,
                 List.of(),

@@ -116,6 +116,7 @@ class SampleSizeCalculator implements Calculator {
             throw new InvalidInputException(form.problems());
         }
         return new Answer(
+                null,
                 figures(size, plan == Plan.PAIRS),
                 null,
                 List.of(plot(size)),

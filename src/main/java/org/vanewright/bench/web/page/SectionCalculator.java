@@ -91,6 +91,7 @@ class SectionCalculator implements Calculator {
                 SvgWriter.inline(SectionDrawing.of(section), "drawing section", "outline"),
                 "Section " + section.designation() + ": chain line the chord, dashed line the mean line.");
         return new Answer(
+                null,
                 figures,
                 picture,
                 List.of(),

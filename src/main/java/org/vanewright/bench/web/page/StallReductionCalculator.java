@@ -44,7 +44,8 @@ class StallReductionCalculator implements Calculator {
     @Override
     public String about() {
         return "Repeated stalls at the standard mass, a load factor of 1 and an entry rate of 1 kt/s, with what the result owes"
-                + " its uncertainty to. One good stall proves nothing: fly at least six of each configuration.";
+                + " its uncertainty to. One good stall proves nothing. Fly stalls only as the aircraft's operating limitations"
+                + " and your licence allow, with height to recover and nobody aboard who need not be.";
     }
 
     @Override
@@ -109,6 +110,7 @@ class StallReductionCalculator implements Calculator {
         StallReduction reduction =
                 StallReduction.of(points, Objects.requireNonNull(request.standardMassKg()), request.wingAreaM2());
         return new Answer(
+                null,
                 figures(reduction, inputs.of(points, reduction)),
                 null,
                 List.of(),

@@ -85,14 +85,14 @@ class FlightPagesTest extends ServerTest {
     void comparisonsSayWhatFollowsFromTheNumbers() {
         Document changed = page(
                 "/bench/comparison?baseline=43.1+42.6+44+43.5+42.9+43.8&modified=41.2+41.9+40.8+41.5+42.1+41", 200);
-        assertThat(figure(changed, "What can be said"))
-                .startsWith("lower by 1.9")
+        assertThat(changed.select("#said").text())
+                .startsWith("Lower by 1.9")
                 .contains("95 % interval", "6 and 6 values");
         assertThat(changed.select("figure svg")).hasSize(1);
         Document same =
                 page("/bench/comparison?confidence=90&baseline=43.1+42.6+44+43.5&modified=43.2+42.5+44.1+43.3", 200);
-        assertThat(figure(same, "What can be said")).startsWith("no change seen; a change under ");
-        assertThat(figure(same, "Behind it")).contains("90 % interval");
+        assertThat(same.select("#said").text()).startsWith("No change seen; a change under ");
+        assertThat(figure(same, "Numbers behind it")).contains("90 % interval");
         Document flat = page("/bench/comparison?baseline=43+43&modified=42+42", 400);
         assertThat(flat.select("#baseline-error").text()).contains("some differ");
         Document sure = page("/bench/comparison?confidence=100&baseline=43+44&modified=42+43", 400);
