@@ -81,8 +81,10 @@ final class PlotStyle {
             line.setLabelFont(FONT);
             line.setLabelPaint(PageColours.ACCENT);
             line.setLabelBackgroundColor(CLEAR);
-            line.setLabelAnchor(RectangleAnchor.TOP_RIGHT);
-            line.setLabelTextAnchor(TextAnchor.TOP_LEFT);
+            // Words run towards the middle, where they are not cut off.
+            boolean atRight = share(plot.getDomainAxis(), mark.x()) > 0.8;
+            line.setLabelAnchor(atRight ? RectangleAnchor.TOP_LEFT : RectangleAnchor.TOP_RIGHT);
+            line.setLabelTextAnchor(atRight ? TextAnchor.TOP_RIGHT : TextAnchor.TOP_LEFT);
             plot.addDomainMarker(line);
             return;
         }
