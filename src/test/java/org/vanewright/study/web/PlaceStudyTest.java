@@ -34,6 +34,7 @@ class PlaceStudyTest extends ServerTest {
 
         assertThat(number(page, "Boundary layer, 99 %")).isBetween(0.1, 10.0);
         assertThat(page.select("svg.section[role=img]")).hasSize(1);
+        assertThat(page.select("[role=note]").text()).contains("One section at one span station");
         assertThat(page.select(".guidance")).isEmpty();
         assertThat(page.select(".along tbody tr")).isNotEmpty();
         assertThat(page.text()).contains("approves nothing", "Before anything is fitted", "Invented");
