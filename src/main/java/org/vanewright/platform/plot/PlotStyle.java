@@ -93,13 +93,16 @@ final class PlotStyle {
         point.setPaint(PageColours.ACCENT);
         point.setTextAnchor(TextAnchor.CENTER);
         plot.addAnnotation(point);
-        plot.addAnnotation(label(plot, mark.label(), mark.x(), mark.y()));
+        // Neighbours on one curve point out of each other's way.
+        boolean every2nd = plot.getAnnotations().size() / 2 % 2 == 1;
+        plot.addAnnotation(label(plot, mark.label(), mark.x(), mark.y(), every2nd));
     }
 
     /** Beside its point, towards the middle of the plot, where it is not cut off. */
-    private static XYPointerAnnotation label(XYPlot plot, String words, double x, double y) {
+    private static XYPointerAnnotation label(XYPlot plot, String words, double x, double y, boolean down) {
         boolean atRight = share(plot.getDomainAxis(), x) > 0.6;
-        boolean atTop = share(plot.getRangeAxis(), y) > 0.75;
+        double up = share(plot.getRangeAxis(), y);
+        boolean atTop = up > 0.75 || down && up > 0.2;
         double aside = atRight ? Math.PI - SLANT : SLANT;
         XYPointerAnnotation label = new XYPointerAnnotation(words, x, y, atTop ? aside : -aside);
         label.setFont(FONT.deriveFont(Font.BOLD));
