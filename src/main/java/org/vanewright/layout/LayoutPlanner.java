@@ -98,7 +98,8 @@ public class LayoutPlanner {
         return new LayoutPlan.SurfacePlan(name, mirrored, shape, rows, Placer.place(shape, plans));
     }
 
-    static WingShape shape(SurfaceDocument surface) {
+    /** One half of a surface, with its keep-outs. */
+    public static WingShape shape(SurfaceDocument surface) {
         List<KeepOut> keepOuts =
                 surface.keepOuts().stream().map(LayoutPlanner::keepOut).toList();
         return new WingShape(Surfaces.toWing(surface), keepOuts);

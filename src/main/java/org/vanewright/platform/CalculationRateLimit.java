@@ -10,11 +10,13 @@ import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
 import java.time.Duration;
+import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.springframework.core.annotation.Order;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Component;
 import org.springframework.web.filter.OncePerRequestFilter;
+import org.springframework.web.util.UrlPathHelper;
 
 /**
  * Bounds how many calculations one address may ask for in a minute. It keeps one caller from taking the machine from the
@@ -25,6 +27,8 @@ import org.springframework.web.filter.OncePerRequestFilter;
 class CalculationRateLimit extends OncePerRequestFilter {
     private static final String GUARDED = "/api/v1/calculations/";
     private static final String GUARDED_PAGES = "/bench/";
+    private static final List<String> GUARDED_ENDS = List.of("/study", "/suggestions");
+    private static final String API = "/api/";
 
     private final int perMinute;
     private final ProblemWriter problems;
@@ -42,8 +46,14 @@ class CalculationRateLimit extends OncePerRequestFilter {
 
     @Override
     protected boolean shouldNotFilter(HttpServletRequest request) {
-        String path = request.getRequestURI();
-        return !path.startsWith(GUARDED) && !path.startsWith(GUARDED_PAGES);
+        return !guards(UrlPathHelper.defaultInstance.getPathWithinApplication(request));
+    }
+
+    /** @param path decoded, as controllers see it */
+    static boolean guards(String path) {
+        return path.startsWith(GUARDED)
+                || path.startsWith(GUARDED_PAGES)
+                || GUARDED_ENDS.stream().anyMatch(path::endsWith);
     }
 
     @Override
@@ -57,7 +67,7 @@ class CalculationRateLimit extends OncePerRequestFilter {
         }
         long seconds = TimeUnit.NANOSECONDS.toSeconds(probe.getNanosToWaitForRefill()) + 1;
         response.setHeader("Retry-After", Long.toString(seconds));
-        if (request.getRequestURI().startsWith(GUARDED_PAGES)) {
+        if (!request.getRequestURI().startsWith(API)) {
             response.sendError(HttpStatus.TOO_MANY_REQUESTS.value());
             return;
         }

@@ -24,6 +24,7 @@ public record FlightState(
     private static final double GRAVITY_M_S2 = 9.80665;
     private static final double SLOWEST_KT = 10;
     private static final double FASTEST_KT = 250;
+    private static final double LEAST_REYNOLDS = 1e4;
 
     /**
      * @throws InvalidInputException fields {@code massKg}, {@code pressureAltitudeFt}, {@code outsideAirTemperatureC},
@@ -88,5 +89,20 @@ public record FlightState(
     /** Of a length at free-stream speed. */
     public double reynolds(double lengthMm) {
         return trueAirspeedMps() * lengthMm / 1000 / air.kinematicViscosityM2S();
+    }
+
+    /** The same of a chord, no less than the least at which the flow's methods speak. */
+    double chordReynolds(double chordMm) {
+        return Math.max(LEAST_REYNOLDS, reynolds(chordMm));
+    }
+
+    /** The same aircraft in the same air at another calibrated airspeed. */
+    FlightState atSpeed(double calibratedAirspeedKt) {
+        return new FlightState(
+                StudyCondition.SPEED,
+                massKg,
+                pressureAltitudeFt,
+                air,
+                Airspeeds.ofCalibrated(calibratedAirspeedKt, air));
     }
 }

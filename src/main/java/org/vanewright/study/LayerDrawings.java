@@ -33,9 +33,9 @@ public final class LayerDrawings {
     public record Magnified(Drawing drawing, int magnification) {}
 
     /** The section with the layer's edge on both sides, thickness magnified so that it can be seen. */
-    public static Magnified section(RowStudy study) {
+    public static Magnified section(StationFlow here, Place place) {
         double thickest =
-                Math.max(thickest(study.flow().upper()), thickest(study.flow().lower()));
+                Math.max(thickest(here.flow().upper()), thickest(here.flow().lower()));
         int magnification = 1;
         for (int m : MAGNIFICATIONS) {
             if (thickest * WIDTH_MM * m <= ROOM_MM) {
@@ -44,26 +44,30 @@ public final class LayerDrawings {
             }
         }
         List<Shape> shapes = new ArrayList<>();
-        List<Point2> outline = new ArrayList<>(skin(study.flow().upper()));
+        List<Point2> outline = new ArrayList<>(skin(here.flow().upper()));
         Collections.reverse(outline);
-        outline.addAll(skin(study.flow().lower()));
+        outline.addAll(skin(here.flow().lower()));
         shapes.add(Shape.outline(Layer.MARK, Pen.THICK, Fill.TINT, outline));
-        edge(study.flow().upper(), 1, magnification, shapes);
-        edge(study.flow().lower(), -1, magnification, shapes);
-        double x = study.row().chordFraction() * WIDTH_MM;
-        double up = study.row().side() == SurfaceSide.UPPER ? 1 : -1;
-        double y = heightAt(study, study.row().chordFraction());
-        shapes.add(Shape.line(Layer.MARK, Pen.THIN, new Point2(x, y), new Point2(x, y + up * 16)));
-        shapes.add(
-                new Shape.Text(Layer.TEXT, "device", new Point2(x + 1.5, y + up * 14), TEXT_MM, 0, Shape.Align.START));
+        edge(here.flow().upper(), 1, magnification, shapes);
+        edge(here.flow().lower(), -1, magnification, shapes);
+        pointer(here.side(place.side()), place, shapes);
         String description = String.format(
                 Locale.ROOT,
                 "Section %s at %.1f°, nose to the left, with the edge of the boundary layer on both sides; its thickness is"
                         + " drawn %d times too large.",
-                study.sectionName(),
-                study.flow().angleOfAttackDeg(),
+                here.sectionName(),
+                here.flow().angleOfAttackDeg(),
                 magnification);
-        return new Magnified(new Drawing(study.sectionName(), description, shapes), magnification);
+        return new Magnified(new Drawing(here.sectionName(), description, shapes), magnification);
+    }
+
+    private static void pointer(SideFlow side, Place place, List<Shape> shapes) {
+        double x = place.chordFraction() * WIDTH_MM;
+        double up = place.side() == SurfaceSide.UPPER ? 1 : -1;
+        double y = heightAt(side, place.chordFraction());
+        String word = place.heightMm() == null ? "here" : "device";
+        shapes.add(Shape.line(Layer.MARK, Pen.THIN, new Point2(x, y), new Point2(x, y + up * 16)));
+        shapes.add(new Shape.Text(Layer.TEXT, word, new Point2(x + 1.5, y + up * 14), TEXT_MM, 0, Shape.Align.START));
     }
 
     private static double thickest(SideFlow side) {
@@ -105,10 +109,7 @@ public final class LayerDrawings {
         }
     }
 
-    private static double heightAt(RowStudy study, double chordFraction) {
-        SideFlow side = study.row().side() == SurfaceSide.UPPER
-                ? study.flow().upper()
-                : study.flow().lower();
+    private static double heightAt(SideFlow side, double chordFraction) {
         LayerStation nearest = side.stations().get(side.stations().size() - 1);
         for (LayerStation s : side.stations()) {
             if (Math.abs(s.x() - chordFraction) < Math.abs(nearest.x() - chordFraction)) {

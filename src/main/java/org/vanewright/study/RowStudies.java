@@ -2,18 +2,10 @@ package org.vanewright.study;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.vanewright.engineering.air.Airspeeds;
 import org.vanewright.engineering.air.StandardAtmosphere;
-import org.vanewright.engineering.flow.FlowCondition;
-import org.vanewright.engineering.flow.FlowResult;
-import org.vanewright.engineering.flow.Polar;
-import org.vanewright.engineering.flow.PolarPoint;
-import org.vanewright.engineering.flow.SectionFlow;
 import org.vanewright.engineering.flow.SideFlow;
-import org.vanewright.engineering.section.SurfaceSide;
 import org.vanewright.engineering.vane.DragBand;
 import org.vanewright.engineering.vane.GuidanceCheck;
 import org.vanewright.engineering.vane.Recommendation;
@@ -21,65 +13,20 @@ import org.vanewright.engineering.vane.SideLoad;
 import org.vanewright.engineering.vane.VaneProportions;
 import org.vanewright.engineering.vane.WendtCirculation;
 
-/** Looks at rows on one wing at one flight condition. The flow at each span station is computed once. */
+/** Looks at rows on one wing at one flight condition, in flow that was computed before. */
 final class RowStudies {
-    private static final double FIRST_ANGLE_DEG = -4;
-    private static final double LAST_ANGLE_DEG = 18;
-    private static final int ANGLES = 23;
-
-    private final WingFlow wing;
     private final FlightState state;
     private final @Nullable Double vneKt;
     private final List<Recommendation> recommendations;
 
-    RowStudies(WingFlow wing, FlightState state, @Nullable Double vneKt, List<Recommendation> recommendations) {
-        this.wing = wing;
+    RowStudies(FlightState state, @Nullable Double vneKt, List<Recommendation> recommendations) {
         this.state = state;
         this.vneKt = vneKt;
         this.recommendations = recommendations;
     }
 
-    /**
-     * The section at one span station in this flight, which many rows may be tried on.
-     *
-     * @param flow at the lift of level flight, or at the largest that is claimed
-     * @param beyondClaim whether it is the latter
-     */
-    record StationFlow(
-            double stationMm,
-            double chordMm,
-            double reynolds,
-            double localLift,
-            FlowResult flow,
-            boolean beyondClaim,
-            Polar polar,
-            String sectionName) {}
-
-    StationFlow at(double stationMm) {
-        double chord = wing.chordMm(stationMm);
-        double reynolds = wing.reynolds(chord);
-        FlowCondition condition = FlowCondition.free(reynolds);
-        SectionFlow section = wing.sectionFlow(stationMm);
-        Polar polar = Polar.sweep(section, condition, FIRST_ANGLE_DEG, LAST_ANGLE_DEG, ANGLES);
-        double lift = wing.liftCoefficientAt(stationMm);
-        Optional<PolarPoint> largest = polar.largestLift();
-        boolean beyond = largest.isPresent() && lift > largest.get().liftCoefficient();
-        FlowResult flow = beyond
-                ? section.at(Math.toRadians(largest.get().angleOfAttackDeg()), condition)
-                : section.atLift(lift, condition);
-        return new StationFlow(
-                stationMm,
-                chord,
-                reynolds,
-                lift,
-                flow,
-                beyond,
-                polar,
-                wing.section(stationMm).designation());
-    }
-
     RowStudy of(RowTrial row, StationFlow here) {
-        SideFlow side = side(here.flow(), row.side());
+        SideFlow side = here.side(row.side());
         LayerHere layer = LayerHere.of(side, row.chordFraction(), here.chordMm());
         double edgeMps = layer.speedRatio() * state.trueAirspeedMps();
         double angle = Math.toRadians(row.angleDeg());
@@ -100,7 +47,7 @@ final class RowStudies {
                 here.polar(),
                 layer,
                 side.separationX(),
-                latest(here.polar(), row.side()),
+                here.latestSeparationX(row.side()),
                 proportions,
                 circulation,
                 loadAtVne(row, layer),
@@ -111,19 +58,9 @@ final class RowStudies {
 
     /** The ratios alone, for the many rows that are only compared. */
     VaneProportions proportions(RowTrial row, StationFlow here) {
-        SideFlow side = side(here.flow(), row.side());
+        SideFlow side = here.side(row.side());
         LayerHere layer = LayerHere.of(side, row.chordFraction(), here.chordMm());
         return proportions(row, here, side, layer, layer.speedRatio() * state.trueAirspeedMps());
-    }
-
-    private static SideFlow side(FlowResult flow, SurfaceSide side) {
-        return side == SurfaceSide.UPPER ? flow.upper() : flow.lower();
-    }
-
-    private static @Nullable Double latest(Polar polar, SurfaceSide side) {
-        return polar.largestLift()
-                .map(p -> side == SurfaceSide.UPPER ? p.upperSeparationX() : p.lowerSeparationX())
-                .orElse(null);
     }
 
     private VaneProportions proportions(
@@ -177,26 +114,14 @@ final class RowStudies {
     }
 
     private static List<String> warnings(StationFlow here, @Nullable WendtCirculation circulation, LayerHere layer) {
-        List<String> warnings = new ArrayList<>();
-        if (here.beyondClaim()) {
-            warnings.add(String.format(
-                    Locale.ROOT,
-                    "Level flight asks this section for a lift coefficient of %.2f, more than the method claims; the flow"
-                            + " shown is at the largest that it claims, %.2f at %.1f°.",
-                    here.localLift(),
-                    here.flow().liftCoefficient(),
-                    here.flow().angleOfAttackDeg()));
-        }
+        List<String> warnings = new ArrayList<>(StationFlows.warnings(here));
         if (layer.thicknessMm() == null) {
             warnings.add("The device stands behind separation, where the method says nothing of the layer.");
         }
-        warnings.addAll(here.flow().validity());
         if (circulation != null) {
             warnings.addAll(circulation.warnings());
         }
-        warnings.add(
-                "One section at one span station in still air: no slipstream, fuselage, strut or sweep is in it, and"
-                        + " the device itself changes nothing in this flow.");
+        warnings.add("The device itself changes nothing in this flow.");
         return warnings;
     }
 }

@@ -4,8 +4,6 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.vanewright.engineering.flow.FlowResult;
 import org.vanewright.engineering.flow.Polar;
-import org.vanewright.engineering.flow.PolarPoint;
-import org.vanewright.engineering.section.SurfaceSide;
 import org.vanewright.engineering.vane.DragBand;
 import org.vanewright.engineering.vane.GuidanceCheck;
 import org.vanewright.engineering.vane.SideLoad;
@@ -56,8 +54,8 @@ public record RowStudy(
         warnings = List.copyOf(warnings);
     }
 
-    /** Separation at one angle of the sweep, on the row's side. */
-    public @Nullable Double separationAt(PolarPoint point) {
-        return row.side() == SurfaceSide.UPPER ? point.upperSeparationX() : point.lowerSeparationX();
+    /** The section there, whatever stands on it. */
+    public StationFlow here() {
+        return new StationFlow(row.stationMm(), chordMm, reynolds, localLift, flow, beyondClaim, polar, sectionName);
     }
 }

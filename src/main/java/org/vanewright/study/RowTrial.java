@@ -34,6 +34,15 @@ public record RowTrial(
         return gapMm != null;
     }
 
+    public Place place() {
+        return new Place(index, name, stationMm, side, chordFraction, vane.heightMm());
+    }
+
+    RowTrial withVanes(int count) {
+        return new RowTrial(
+                index, name, surface, side, stationMm, chordFraction, vane, angleDeg, pitchMm, gapMm, count);
+    }
+
     /** With what is tried in place of what it has. */
     RowTrial tried(StudyQuery.Trial trial) {
         double height = or(trial.heightMm(), vane.heightMm());

@@ -40,20 +40,25 @@ final class RowTrials {
                 vane,
                 angle,
                 row.plan().pitchMm(),
-                gapMm(row, pair, vane, angle),
+                gapMm(row.plan().arrangement(), row.plan().pairGapMm(), pair, vane, angle),
                 devices * (pair == null ? 1 : 2)));
     }
 
     /** Between trailing edges, which is how recommendations count; layouts and devices count between middles. */
-    private static @Nullable Double gapMm(TemplateRow row, @Nullable Pair pair, VaneSide vane, double angleDeg) {
+    static @Nullable Double gapMm(
+            Arrangement arrangement,
+            @Nullable Double betweenBasesMm,
+            @Nullable Pair pair,
+            VaneSide vane,
+            double angleDeg) {
         double spread = vane.lengthMm() * Math.sin(Math.toRadians(angleDeg));
         if (pair != null) {
             return number(pair.gapMm()) + (number(pair.angleDeg()) >= 0 ? spread : -spread);
         }
-        if (!row.plan().arrangement().paired()) {
+        if (!arrangement.paired()) {
             return null;
         }
-        return row.plan().pairGapMm() + (row.plan().arrangement() == Arrangement.COMMON_FLOW_DOWN ? spread : -spread);
+        return number(betweenBasesMm) + (arrangement == Arrangement.COMMON_FLOW_DOWN ? spread : -spread);
     }
 
     private static double number(@Nullable Double given) {

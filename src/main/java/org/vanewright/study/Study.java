@@ -35,6 +35,7 @@ public record Study(Revision<AirframeDocument> airframe, FlightState state, List
      * @param liftCoefficient of that, in level flight
      * @param lift local lift coefficient along the span: station in mm, coefficient
      * @param rows on it
+     * @param alongSpeed the same rows from the clean stall to cruise; empty where the airframe does not state both speeds
      */
     public record Surface(
             String name,
@@ -42,7 +43,8 @@ public record Study(Revision<AirframeDocument> airframe, FlightState state, List
             double aspectRatio,
             double liftCoefficient,
             List<SpanLift> lift,
-            List<RowStudy> rows) {}
+            List<RowStudy> rows,
+            List<SpeedPoint> alongSpeed) {}
 
     /**
      * Local lift.

@@ -1,11 +1,10 @@
 package org.vanewright.study;
 
+import com.github.benmanes.caffeine.cache.Cache;
+import com.github.benmanes.caffeine.cache.Caffeine;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Objects;
-import java.util.Set;
 import org.springframework.stereotype.Service;
 import org.vanewright.airframe.AirframeDocument;
 import org.vanewright.device.DeviceDocument;
@@ -13,54 +12,88 @@ import org.vanewright.device.DeviceService;
 import org.vanewright.engineering.input.Checks;
 import org.vanewright.engineering.input.FieldProblem;
 import org.vanewright.engineering.input.InvalidInputException;
-import org.vanewright.engineering.template.TemplateRow;
 import org.vanewright.engineering.vane.GuidanceCheck;
 import org.vanewright.engineering.vane.Recommendation;
 import org.vanewright.engineering.vane.VaneProportions;
 import org.vanewright.layout.LayoutDocument;
 import org.vanewright.layout.LayoutPlan;
 import org.vanewright.layout.LayoutPlanner;
+import org.vanewright.layout.RowDocument;
 import org.vanewright.record.Revision;
+import org.vanewright.record.RevisionRef;
 
 /**
- * Tries every published device at every chord position, pitch and angle of a grid in place of a layout's row, at each
- * flight condition whose speed the airframe states, and ranks them by how well they meet the chosen recommendations.
+ * Tries published devices at every chord position, pitch and angle of a grid in place of a layout's row, at each flight
+ * condition whose speed the airframe states, and ranks them by how well they meet the chosen recommendations. The best
+ * are placed, so that keep-outs, joints and ends are heeded.
  */
 @Service
 public class Suggester {
     /** How many are shown. */
     public static final int MOST = 8;
 
-    private static final int MOST_DEVICES = 100;
-    private static final double STEP = 0.01;
-    private static final double[] PITCHES_IN_HEIGHTS = {5, 6, 8, 10, 12, 15};
-    private static final double[] ANGLES_DEG = {10, 12, 15, 18, 20};
-    private static final double PITCH_GRID_MM = 5;
+    /** How many of one device, and how far apart along the chord. */
+    public static final int MOST_OF_ONE = 3;
+
+    public static final double APART = 0.02;
+
+    /** How many devices are known to the page and tried. */
+    public static final int MOST_DEVICES = 100;
+
+    private static final int KEPT = 100;
 
     private final LayoutPlanner planner;
+    private final SuggestionPlacing placing;
     private final DeviceService devices;
     private final Guidance guidance;
+    private final KeptFlows flows;
+    private final Cache<Key, List<Suggestion>> kept =
+            Caffeine.newBuilder().maximumSize(KEPT).build();
 
-    Suggester(LayoutPlanner planner, DeviceService devices, Guidance guidance) {
+    Suggester(
+            LayoutPlanner planner,
+            SuggestionPlacing placing,
+            DeviceService devices,
+            Guidance guidance,
+            KeptFlows flows) {
         this.planner = planner;
+        this.placing = placing;
         this.devices = devices;
         this.guidance = guidance;
+        this.flows = flows;
+    }
+
+    private record Key(String layout, List<RevisionRef> devices, SuggestionQuery query) {}
+
+    /** One flight condition with the section's flow there. */
+    record Condition(StudyCondition name, RowStudies studies, StationFlow flow) {}
+
+    /** A candidate with what came of it at each condition. */
+    record Judged(SuggestedRow row, RowTrial trial, double score, List<Suggestion.AtCondition> found) {}
+
+    /** Those that can be tried. */
+    public List<Revision<DeviceDocument>> devices() {
+        return devices.list(null, MOST_DEVICES).items();
     }
 
     /**
-     * The best of each device and chord position, best first; at most {@value #MOST}.
+     * The best of each device, best first; at most {@value #MOST}. Placed before anything that is kept is given away, so
+     * that nobody is shown what they may not see; only published devices are tried.
      *
      * @throws InvalidInputException naming a field of the query
      */
     public List<Suggestion> of(Revision<LayoutDocument> layout, SuggestionQuery query) {
         query.check();
         LayoutPlan plan = planner.plan(layout.content());
+        List<Revision<DeviceDocument>> tried = devices();
+        List<RevisionRef> names = tried.stream().map(Revision::ref).toList();
+        return kept.get(new Key(layout.sha256(), names, query), k -> computed(layout.content(), plan, tried, query));
+    }
+
+    private List<Suggestion> computed(
+            LayoutDocument layout, LayoutPlan plan, List<Revision<DeviceDocument>> tried, SuggestionQuery query) {
         LayoutPlan.SurfacePlan surface = surface(plan, query);
-        TemplateRow row = surface.rows().stream()
-                .filter(r -> r.plan().index() == query.row())
-                .findFirst()
-                .orElseThrow();
-        RowTrial base = RowTrials.of(plan, surface, row)
+        RowTrial base = SuggestionPlacing.trial(plan, surface, query.row())
                 .orElseThrow(() -> new InvalidInputException(
                         new FieldProblem("row", String.valueOf(query.row()), "a row of which a device found a place")));
         List<Condition> conditions = conditions(plan, surface, query, base.stationMm());
@@ -68,15 +101,16 @@ public class Suggester {
                 .filter(r -> query.recommendations().isEmpty()
                         || query.recommendations().contains(r.id()))
                 .toList();
-        return best(candidates(base, query).stream()
-                .map(c -> judged(c, conditions, chosen))
-                .toList());
+        RowDocument row = layout.rows().get(query.row());
+        List<Judged> judged = Candidates.of(tried, query).stream()
+                .map(c -> judged(c, c.trial(base, row), conditions, chosen))
+                .sorted(Comparator.comparingDouble(Judged::score)
+                        .reversed()
+                        .thenComparingDouble(j -> j.row().chordFraction())
+                        .thenComparing(j -> j.row().device().slug()))
+                .toList();
+        return best(judged, layout, query.row(), conditions);
     }
-
-    /** One flight condition with the section's flow there. */
-    private record Condition(StudyCondition name, RowStudies studies, RowStudies.StationFlow flow) {}
-
-    private record Candidate(Revision<DeviceDocument> device, RowTrial row) {}
 
     private static LayoutPlan.SurfacePlan surface(LayoutPlan plan, SuggestionQuery query) {
         return plan.surfaces().stream()
@@ -89,13 +123,14 @@ public class Suggester {
     private List<Condition> conditions(
             LayoutPlan plan, LayoutPlan.SurfacePlan surface, SuggestionQuery query, double stationMm) {
         AirframeDocument airframe = plan.airframe().content();
+        AirframeDocument.Speeds speeds = airframe.speeds();
+        KeptFlows.Wing wing = flows.wing(plan.airframe(), surface.name(), surface.shape());
         List<Condition> conditions = new ArrayList<>();
         for (StudyCondition name : SuggestionQuery.CONDITIONS) {
-            if (name.statedKt(airframe.speeds()) != null) {
+            if (name.statedKt(speeds) != null) {
                 FlightState state = FlightState.of(airframe, query.at(name));
-                WingFlow wing = new WingFlow(surface.shape(), state, WeightShares.of(airframe, surface.name()));
-                RowStudies studies = new RowStudies(wing, state, null, List.of());
-                conditions.add(new Condition(name, studies, studies.at(stationMm)));
+                RowStudies studies = new RowStudies(state, speeds == null ? null : speeds.vneKt(), List.of());
+                conditions.add(new Condition(name, studies, wing.station(state, stationMm)));
             }
         }
         Checks checks = new Checks();
@@ -108,81 +143,39 @@ public class Suggester {
         return conditions;
     }
 
-    /** Single vanes only; a pair on one base has its own angle and gap, which this grid does not vary. */
-    private List<Candidate> candidates(RowTrial base, SuggestionQuery query) {
-        List<Candidate> candidates = new ArrayList<>();
-        for (Revision<DeviceDocument> device : devices.list(null, MOST_DEVICES).items()) {
-            DeviceDocument content = device.content();
-            if (content.pair() == null && content.vane() != null) {
-                VaneSide vane = VaneSide.of(Objects.requireNonNull(content.vane()));
-                for (double x = query.leastFraction(); x <= query.mostFraction() + 1e-9; x += STEP) {
-                    proportions(base, vane, Math.round(x * 1000) / 1000.0)
-                            .forEach(row -> candidates.add(new Candidate(device, row)));
-                }
-            }
-        }
-        return candidates;
-    }
-
-    private static List<RowTrial> proportions(RowTrial base, VaneSide vane, double chordFraction) {
-        List<RowTrial> rows = new ArrayList<>();
-        for (double heights : PITCHES_IN_HEIGHTS) {
-            double pitch =
-                    Math.max(PITCH_GRID_MM, Math.round(heights * vane.heightMm() / PITCH_GRID_MM) * PITCH_GRID_MM);
-            for (double angle : ANGLES_DEG) {
-                rows.add(new RowTrial(
-                        base.index(),
-                        base.name(),
-                        base.surface(),
-                        base.side(),
-                        base.stationMm(),
-                        chordFraction,
-                        vane,
-                        angle,
-                        pitch,
-                        base.gapMm(),
-                        base.vanes()));
-            }
-        }
-        return rows;
-    }
-
-    private static Suggestion judged(Candidate candidate, List<Condition> conditions, List<Recommendation> chosen) {
-        RowTrial row = candidate.row();
+    private static Judged judged(
+            SuggestedRow row, RowTrial trial, List<Condition> conditions, List<Recommendation> chosen) {
         List<Suggestion.AtCondition> found = conditions.stream()
                 .map(c -> {
-                    VaneProportions proportions = c.studies().proportions(row, c.flow());
+                    VaneProportions proportions = c.studies().proportions(trial, c.flow());
                     return new Suggestion.AtCondition(
-                            c.name(), proportions, GuidanceCheck.of(chosen, proportions, row.pairs()));
+                            c.name(), proportions, GuidanceCheck.of(chosen, proportions, trial.pairs()));
                 })
                 .toList();
         double score = found.stream()
                 .mapToDouble(Suggestion.AtCondition::score)
                 .average()
                 .orElse(0);
-        return new Suggestion(
-                candidate.device().ref(),
-                candidate.device().content().name(),
-                row.chordFraction(),
-                row.pitchMm(),
-                row.angleDeg(),
-                score,
-                found);
+        return new Judged(row, trial, score, found);
     }
 
-    private static List<Suggestion> best(List<Suggestion> all) {
+    private List<Suggestion> best(List<Judged> judged, LayoutDocument layout, int index, List<Condition> conditions) {
         List<Suggestion> best = new ArrayList<>();
-        Set<String> seen = new HashSet<>();
-        all.stream()
-                .sorted(Comparator.comparingDouble(Suggestion::score)
-                        .reversed()
-                        .thenComparingDouble(Suggestion::chordFraction)
-                        .thenComparing(s -> s.device().slug()))
-                .forEach(s -> {
-                    if (best.size() < MOST && seen.add(s.device() + " " + s.chordFraction())) {
-                        best.add(s);
-                    }
-                });
+        for (Judged each : judged) {
+            if (best.size() < MOST && isAnother(each.row(), best)) {
+                placing.placed(each, layout, index, conditions.get(conditions.size() - 1))
+                        .ifPresent(best::add);
+            }
+        }
         return List.copyOf(best);
+    }
+
+    private static boolean isAnother(SuggestedRow row, List<Suggestion> best) {
+        List<SuggestedRow> alike = best.stream()
+                .map(Suggestion::row)
+                .filter(r -> r.device().ref().equals(row.device().ref()))
+                .toList();
+        return alike.size() < MOST_OF_ONE
+                && alike.stream().allMatch(r -> Math.abs(r.chordFraction() - row.chordFraction()) > APART - 1e-9);
     }
 }

@@ -1,31 +1,51 @@
 package org.vanewright.study;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.vanewright.engineering.vane.DragBand;
 import org.vanewright.engineering.vane.GuidanceCheck;
 import org.vanewright.engineering.vane.GuidanceCheck.Verdict;
+import org.vanewright.engineering.vane.SideLoad;
 import org.vanewright.engineering.vane.VaneProportions;
-import org.vanewright.record.RevisionRef;
 
 /**
  * A row that meets recommendations better or worse than others. It is a starting point for a test programme, never a
  * result.
  *
- * @param device exact revision
- * @param deviceName of it
- * @param chordFraction x/c
- * @param pitchMm along the span
- * @param angleDeg as a size
+ * @param row device, place and proportions
+ * @param trial as a study looks at it; its vanes are those that found a place
  * @param score 0 to 1: the mean over conditions and recommendations of {@link #agreement}
  * @param conditions each with what came of it
+ * @param fitted what comes of placing it
  */
-public record Suggestion(
-        RevisionRef device,
-        String deviceName,
-        double chordFraction,
-        double pitchMm,
-        double angleDeg,
-        double score,
-        List<AtCondition> conditions) {
+public record Suggestion(SuggestedRow row, RowTrial trial, double score, List<AtCondition> conditions, Fitted fitted) {
+    public String deviceName() {
+        return row.device().content().name();
+    }
+
+    /** Whether two vanes share a base, whose angle and gap are the device's own. */
+    public boolean pairOnOneBase() {
+        return row.device().content().pair() != null;
+    }
+
+    /**
+     * The row placed on the airframe.
+     *
+     * @param devices of both wings that found a place
+     * @param moved that gave way to a keep-out, joint or end
+     * @param leftOut that found no place
+     * @param reasons why
+     * @param loadAtVne side load on one vane; null where the airframe states no never-exceed speed
+     * @param drag of all vanes at the fastest condition
+     */
+    public record Fitted(
+            int devices,
+            int moved,
+            int leftOut,
+            List<String> reasons,
+            @Nullable SideLoad loadAtVne,
+            DragBand drag) {}
+
     /**
      * The row at one flight condition.
      *

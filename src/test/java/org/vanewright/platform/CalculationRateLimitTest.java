@@ -19,4 +19,19 @@ class CalculationRateLimitTest {
     void callersOfOneNetworkCountTogether(String address, String network) {
         assertThat(Networks.of(address)).isEqualTo(network);
     }
+
+    @ParameterizedTest
+    @CsvSource({
+        "/api/v1/calculations/flow, true",
+        "/bench/flow, true",
+        "/layouts/one-row/study, true",
+        "/api/v1/layouts/one-row/study, true",
+        "/airframes/high-wing/study, true",
+        "/layouts/one-row/revisions/1/suggestions, true",
+        "/layouts/one-row, false",
+        "/airframes, false",
+    })
+    void whatComputesFlowsIsCounted(String path, boolean counted) {
+        assertThat(CalculationRateLimit.guards(path)).isEqualTo(counted);
+    }
 }

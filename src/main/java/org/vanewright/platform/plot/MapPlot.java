@@ -6,8 +6,8 @@ import java.util.List;
  * A value over two quantities, as coloured cells.
  *
  * @param title what it shows, for whoever does not see it
- * @param across the lower axis
- * @param up the left axis
+ * @param across the lower axis, with both its ends
+ * @param up the left axis, with both its ends
  * @param value quantity and unit of the value
  * @param xs centres of the columns, evenly spaced, rising
  * @param ys centres of the rows, evenly spaced, rising

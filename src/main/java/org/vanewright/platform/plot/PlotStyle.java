@@ -81,8 +81,10 @@ final class PlotStyle {
             line.setLabelFont(FONT);
             line.setLabelPaint(PageColours.ACCENT);
             line.setLabelBackgroundColor(CLEAR);
-            line.setLabelAnchor(RectangleAnchor.TOP_RIGHT);
-            line.setLabelTextAnchor(TextAnchor.TOP_LEFT);
+            // Words run towards the middle, where they are not cut off.
+            boolean atRight = share(plot.getDomainAxis(), mark.x()) > 0.8;
+            line.setLabelAnchor(atRight ? RectangleAnchor.TOP_LEFT : RectangleAnchor.TOP_RIGHT);
+            line.setLabelTextAnchor(atRight ? TextAnchor.TOP_RIGHT : TextAnchor.TOP_LEFT);
             plot.addDomainMarker(line);
             return;
         }
@@ -91,13 +93,16 @@ final class PlotStyle {
         point.setPaint(PageColours.ACCENT);
         point.setTextAnchor(TextAnchor.CENTER);
         plot.addAnnotation(point);
-        plot.addAnnotation(label(plot, mark.label(), mark.x(), mark.y()));
+        // Neighbours on one curve point out of each other's way.
+        boolean every2nd = plot.getAnnotations().size() / 2 % 2 == 1;
+        plot.addAnnotation(label(plot, mark.label(), mark.x(), mark.y(), every2nd));
     }
 
     /** Beside its point, towards the middle of the plot, where it is not cut off. */
-    private static XYPointerAnnotation label(XYPlot plot, String words, double x, double y) {
+    private static XYPointerAnnotation label(XYPlot plot, String words, double x, double y, boolean down) {
         boolean atRight = share(plot.getDomainAxis(), x) > 0.6;
-        boolean atTop = share(plot.getRangeAxis(), y) > 0.75;
+        double up = share(plot.getRangeAxis(), y);
+        boolean atTop = up > 0.75 || down && up > 0.2;
         double aside = atRight ? Math.PI - SLANT : SLANT;
         XYPointerAnnotation label = new XYPointerAnnotation(words, x, y, atTop ? aside : -aside);
         label.setFont(FONT.deriveFont(Font.BOLD));

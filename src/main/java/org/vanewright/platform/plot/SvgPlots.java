@@ -1,22 +1,23 @@
 package org.vanewright.platform.plot;
 
+import java.awt.BasicStroke;
+import java.awt.Color;
 import java.awt.Shape;
+import java.awt.Stroke;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
-import java.util.Arrays;
 import org.apache.batik.dom.GenericDOMImplementation;
 import org.apache.batik.svggen.SVGGeneratorContext;
 import org.apache.batik.svggen.SVGGraphics2D;
 import org.jfree.chart.JFreeChart;
+import org.jfree.chart.annotations.XYBoxAnnotation;
 import org.jfree.chart.plot.XYPlot;
-import org.jfree.chart.renderer.LookupPaintScale;
-import org.jfree.chart.renderer.xy.XYBlockRenderer;
 import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
 import org.jfree.chart.text.TextUtils;
-import org.jfree.data.xy.DefaultXYZDataset;
+import org.jfree.chart.ui.Layer;
 import org.jfree.data.xy.XYSeries;
 import org.jfree.data.xy.XYSeriesCollection;
 import org.springframework.web.util.HtmlUtils;
@@ -28,6 +29,7 @@ import org.w3c.dom.Document;
  */
 public final class SvgPlots {
     private static final String SVG = "http://www.w3.org/2000/svg";
+    private static final Stroke SEAM = new BasicStroke(0.6f);
     private static final Shape DOT = new Ellipse2D.Double(-3, -3, 6, 6);
 
     static {
@@ -62,39 +64,28 @@ public final class SvgPlots {
 
     /** @param id of the element, unique in its page */
     public static String svg(MapPlot plot, String id, int widthPx, int heightPx) {
-        DefaultXYZDataset data = new DefaultXYZDataset();
-        data.addSeries(plot.value(), cells(plot));
-        LookupPaintScale scale = new LookupPaintScale(-Double.MAX_VALUE, Double.MAX_VALUE, PageColours.step(0));
-        for (int i = 0; i < plot.steps().size(); i++) {
-            scale.add(plot.steps().get(i), PageColours.step(i + 1));
+        XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(false, false);
+        double halfWidth = (plot.xs()[1] - plot.xs()[0]) / 2;
+        double halfHeight = (plot.ys()[1] - plot.ys()[0]) / 2;
+        for (MapRun run : MapRun.of(plot)) {
+            double y = plot.ys()[run.row()];
+            Color colour = PageColours.step(run.step());
+            // The outline closes the hair's breadth that would show between boxes.
+            renderer.addAnnotation(
+                    new XYBoxAnnotation(
+                            plot.xs()[run.first()] - halfWidth,
+                            y - halfHeight,
+                            plot.xs()[run.last()] + halfWidth,
+                            y + halfHeight,
+                            SEAM,
+                            colour,
+                            colour),
+                    Layer.BACKGROUND);
         }
-        XYBlockRenderer renderer = new XYBlockRenderer();
-        renderer.setPaintScale(scale);
-        renderer.setBlockWidth(plot.xs()[1] - plot.xs()[0]);
-        renderer.setBlockHeight(plot.ys()[1] - plot.ys()[0]);
-        XYPlot drawn = new XYPlot(data, PlotStyle.axis(plot.across()), PlotStyle.axis(plot.up()), renderer);
+        XYPlot drawn = new XYPlot(
+                new XYSeriesCollection(), PlotStyle.axis(plot.across()), PlotStyle.axis(plot.up()), renderer);
         plot.marks().forEach(mark -> PlotStyle.mark(drawn, mark));
         return inline(PlotStyle.chart(drawn, false), plot.title(), id, widthPx, heightPx);
-    }
-
-    private static double[][] cells(MapPlot plot) {
-        int columns = plot.xs().length;
-        double[][] cells = new double[3][columns * plot.ys().length];
-        int used = 0;
-        for (int row = 0; row < plot.ys().length; row++) {
-            for (int column = 0; column < columns; column++) {
-                double value = plot.values()[row][column];
-                if (!Double.isNaN(value)) {
-                    cells[0][used] = plot.xs()[column];
-                    cells[1][used] = plot.ys()[row];
-                    cells[2][used++] = value;
-                }
-            }
-        }
-        for (int i = 0; i < 3; i++) {
-            cells[i] = Arrays.copyOf(cells[i], used);
-        }
-        return cells;
     }
 
     private static String inline(JFreeChart chart, String title, String id, int widthPx, int heightPx) {

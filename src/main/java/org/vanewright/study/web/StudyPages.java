@@ -3,22 +3,24 @@ package org.vanewright.study.web;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
-import org.vanewright.engineering.drawing.SvgWriter;
 import org.vanewright.engineering.input.InvalidInputException;
 import org.vanewright.layout.LayoutDocument;
 import org.vanewright.layout.LayoutService;
+import org.vanewright.platform.form.Form;
 import org.vanewright.platform.form.Option;
-import org.vanewright.platform.plot.DrawnPlot;
 import org.vanewright.record.Revision;
 import org.vanewright.record.RevisionRef;
 import org.vanewright.record.web.RecordPaths;
-import org.vanewright.study.LayerDrawings;
+import org.vanewright.study.Place;
 import org.vanewright.study.RowStudy;
+import org.vanewright.study.RowTrial;
 import org.vanewright.study.Study;
 import org.vanewright.study.StudyCondition;
 import org.vanewright.study.StudyService;
@@ -26,35 +28,17 @@ import org.vanewright.study.StudyService;
 /** The placement study of a layout. */
 @Controller
 class StudyPages {
-    private static final List<Option> CONDITIONS = Option.of(StudyCondition.values(), StudyCondition::label);
+    static final List<Option> CONDITIONS = Option.of(StudyCondition.values(), StudyCondition::label);
 
     private final LayoutService layouts;
     private final StudyService studies;
+    private final StudyPictures pictures;
 
-    StudyPages(LayoutService layouts, StudyService studies) {
+    StudyPages(LayoutService layouts, StudyService studies, StudyPictures pictures) {
         this.layouts = layouts;
         this.studies = studies;
+        this.pictures = pictures;
     }
-
-    /**
-     * A row with its pictures.
-     *
-     * @param sectionSvg section with its layer
-     * @param magnification of the layer there
-     * @param deviceSvg device in the layer
-     * @param plots curves
-     * @param mapSvg height over thickness by chord position and height
-     */
-    public record RowView(
-            RowStudy study,
-            String sectionSvg,
-            int magnification,
-            String deviceSvg,
-            List<DrawnPlot> plots,
-            String mapSvg) {}
-
-    /** A surface with its pictures. */
-    public record SurfaceView(Study.Surface surface, DrawnPlot span, List<RowView> rows) {}
 
     @GetMapping("/layouts/" + RecordPaths.SLUG + "/study")
     String study(
@@ -62,55 +46,85 @@ class StudyPages {
         StudyForm asked = StudyForm.of(request);
         RevisionRef ref = asked.ref(slug);
         Revision<LayoutDocument> layout = ref == null ? layouts.shown(slug) : layouts.exactly(ref);
+        Form form = asked.form();
         model.addAttribute("revision", layout);
         model.addAttribute("layout", layout.content());
-        if (asked.form().text("condition") == null) {
-            asked.form().put("condition", StudyCondition.STALL);
-        }
-        model.addAttribute("form", asked.form());
+        model.addAttribute("rows", rows(layout.content()));
+        fill(form);
+        model.addAttribute("form", form);
         model.addAttribute("conditions", CONDITIONS);
-        if (!asked.form().hasProblems()) {
+        model.addAttribute("sliders", Map.of());
+        model.addAttribute("live", StudyLooks.live(request));
+        if (!form.hasProblems()) {
             try {
-                Study study = studies.of(layout, asked.query());
-                model.addAttribute("study", study);
-                model.addAttribute("surfaces", views(study));
+                show(studies.of(layout, asked.query()), asked, model);
             } catch (InvalidInputException e) {
-                asked.form().refuse(e.problems());
+                form.refuse(e.problems());
             }
         }
-        if (asked.form().hasProblems()) {
-            response.setStatus(HttpServletResponse.SC_BAD_REQUEST);
-        }
-        model.addAttribute("mapSteps", StudyPlots.MAP_STEPS);
+        StudyLooks.status(form, request, response);
         model.addAttribute("method", Study.METHOD);
         model.addAttribute("sources", Study.SOURCES);
         return "study/study";
     }
 
-    private static List<SurfaceView> views(Study study) {
-        List<SurfaceView> views = new ArrayList<>();
+    private static void fill(Form form) {
+        if (form.text("condition") == null) {
+            form.put("condition", StudyCondition.STALL);
+        }
+        if (form.text("row") == null) {
+            form.put("row", (Object) "0");
+        }
+    }
+
+    private void show(Study study, StudyForm asked, Model model) {
+        model.addAttribute("study", study);
+        model.addAttribute("surfaces", views(study));
+        Map<String, Slider> sliders =
+                new HashMap<>(Slider.ofFlight(study.airframe().content(), study.state()));
+        int tried = asked.query().row() == null ? 0 : asked.query().row();
+        study.surfaces().stream()
+                .flatMap(s -> s.rows().stream())
+                .filter(r -> r.row().index() == tried)
+                .findFirst()
+                .ifPresent(row -> {
+                    sliders.putAll(Slider.ofRow(row.row().place(), row.row()));
+                    model.addAttribute("said", StudyLooks.said(row));
+                });
+        model.addAttribute("sliders", sliders);
+    }
+
+    /** Rows by their place in the layout, as people count and call them. */
+    static List<Option> rows(LayoutDocument layout) {
+        List<Option> rows = new ArrayList<>();
+        for (int i = 0; i < layout.rows().size(); i++) {
+            rows.add(new Option(
+                    String.valueOf(i), (i + 1) + ": " + layout.rows().get(i).name()));
+        }
+        return rows;
+    }
+
+    private List<StudyLooks.SurfaceView> views(Study study) {
+        List<StudyLooks.SurfaceView> views = new ArrayList<>();
         for (int i = 0; i < study.surfaces().size(); i++) {
             Study.Surface surface = study.surfaces().get(i);
-            views.add(new SurfaceView(
+            StudyPictures.Wing wing = new StudyPictures.Wing(study.airframe().sha256(), surface.name(), study.state());
+            List<Place> places = surface.rows().stream()
+                    .map(RowStudy::row)
+                    .map(RowTrial::place)
+                    .toList();
+            views.add(new StudyLooks.SurfaceView(
                     surface,
-                    StudyPlots.span(surface, "span-" + i),
-                    surface.rows().stream().map(StudyPages::view).toList()));
+                    pictures.span(wing, surface.lift(), places, "span-" + i),
+                    surface.rows().stream().map(r -> view(wing, r)).toList(),
+                    places,
+                    pictures.alongSpeed(wing, surface.alongSpeed(), places, "speed-" + i + "-")));
         }
         return views;
     }
 
-    private static RowView view(RowStudy study) {
-        String id = "row-" + study.row().index() + "-";
-        LayerDrawings.Magnified section = LayerDrawings.section(study);
-        return new RowView(
-                study,
-                SvgWriter.inline(section.drawing(), "drawing section", id + "section"),
-                section.magnification(),
-                SvgWriter.inline(LayerDrawings.device(study), "drawing section", id + "device"),
-                List.of(
-                        StudyPlots.speed(study, id + "speed"),
-                        StudyPlots.shape(study, id + "shape"),
-                        StudyPlots.separation(study, id + "separation")),
-                StudyPlots.map(study, id + "map"));
+    private StudyLooks.RowView view(StudyPictures.Wing wing, RowStudy row) {
+        Place place = row.row().place();
+        return new StudyLooks.RowView(place, row.here(), row, pictures.row(wing, row.here(), place, row));
     }
 }

@@ -55,8 +55,8 @@ class SvgPlotsTest {
         double[][] values = {{0.1, 0.6, 1.2}, {Double.NaN, 0.6, 2}};
         MapPlot map = new MapPlot(
                 "Height over thickness",
-                PlotAxis.of("x/c"),
-                PlotAxis.of("Height"),
+                PlotAxis.of("x/c", 0, 0.4),
+                PlotAxis.of("Height", 0, 15),
                 "h/δ",
                 xs,
                 ys,
@@ -68,9 +68,31 @@ class SvgPlotsTest {
         assertThat(svg)
                 .contains("var(--step-1)", "var(--step-2)", "var(--step-3)")
                 .doesNotContain("var(--step-4)");
-        assertThat(svg.split("var\\(--step-2\\)", -1).length - 1)
-                .as("two cells in the middle")
-                .isGreaterThan(1);
+        assertThat(parsed(svg).select("rect[fill='var(--step-2)'], [fill='var(--step-2)'] > rect"))
+                .as("one above the other in the middle")
+                .hasSize(2);
+        DrawnMap drawn = DrawnMap.of(map, "map", "Caption");
+        assertThat(drawn.key()).containsExactly("below 0.5", "0.5 to 1", "above 1");
+        assertThat(drawn.columns()).containsExactly("0.1", "0.2", "0.3");
+        assertThat(drawn.rows().get(1).cells()).containsExactly("–", "0.6", "2");
+    }
+
+    @Test
+    void neighboursOfOneColourAreOneBox() {
+        double[] steps = {0.5, 1, 1.5, 2};
+        MapPlot map = new MapPlot(
+                "Rows alike",
+                PlotAxis.of("x", 0, 3),
+                PlotAxis.of("y", 0, 3),
+                "v",
+                steps,
+                new double[] {1, 2},
+                new double[][] {{0, 0.4, 0.6, 0.7}, {Double.NaN, 0, 0, Double.NaN}},
+                List.of(0.5),
+                List.of());
+
+        assertThat(MapRun.of(map))
+                .containsExactly(new MapRun(0, 0, 1, 0), new MapRun(0, 2, 3, 1), new MapRun(1, 1, 2, 0));
     }
 
     @Test

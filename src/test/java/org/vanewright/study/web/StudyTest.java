@@ -111,10 +111,12 @@ class StudyTest extends ServerTest {
         for (String condition : new String[] {"STALL", "APPROACH", "CRUISE"}) {
             Document page = page(layout + "/study?condition=" + condition, 200);
             assertThat(page.select("svg.plot[role=img]")).hasSizeGreaterThanOrEqualTo(5);
-            assertThat(page.select(".map-key").text()).contains("below 0.2", "above 2.0");
+            assertThat(page.select(".map-key").text()).contains("below 0.2", "above 2");
             assertThat(page.select("svg.section[role=img]")).hasSizeGreaterThanOrEqualTo(2);
             assertThat(page.select(".plot-table tbody tr")).isNotEmpty();
             assertThat(page.select(".guidance tbody tr")).hasSizeGreaterThan(5);
+            assertThat(page.select(".along tbody tr")).isNotEmpty();
+            assertThat(page.select("input[type=range]:not([hidden])")).isEmpty();
             assertThat(page.text()).contains("approves nothing", "Before anything is fitted", "Invented");
             assertThat(page.select("[style], style, script:not([src])")).isEmpty();
             assertThat(page.select("[id]").eachAttr("id")).doesNotHaveDuplicates();
@@ -143,6 +145,48 @@ class StudyTest extends ServerTest {
         Document page = page(LAYOUT + "/study?" + query, 400);
         assertThat(page.select("#form-problems li").attr("data-field")).isEqualTo(field);
         assertThat(page.select("svg.plot")).isEmpty();
+    }
+
+    @Test
+    void slowerFlightAsksForMoreLiftAndThickensTheLayerOfEachRow() {
+        JsonNode surface = study("?condition=CRUISE").at("/surfaces/0");
+        double state = surface.get("liftCoefficient").asDouble();
+        JsonNode along = surface.get("alongSpeed");
+        JsonNode slow = along.get(0);
+        JsonNode fast = along.get(along.size() - 1);
+
+        assertThat(along.size()).isGreaterThanOrEqualTo(5);
+        assertThat(fast.get("liftCoefficient").asDouble()).isCloseTo(state, within(1e-9));
+        double ratio = fast.get("calibratedAirspeedKt").asDouble()
+                / slow.get("calibratedAirspeedKt").asDouble();
+        assertThat(slow.get("liftCoefficient").asDouble())
+                .as("lift coefficient goes with the inverse square of the speed, but for compressibility")
+                .isCloseTo(state * ratio * ratio, within(0.01 * state * ratio * ratio));
+        assertThat(slow.at("/rows/0/thicknessMm").asDouble())
+                .isGreaterThan(fast.at("/rows/0/thicknessMm").asDouble());
+        assertThat(slow.at("/rows/0/reynolds").asDouble())
+                .isLessThan(fast.at("/rows/0/reynolds").asDouble());
+    }
+
+    @Test
+    void theSameIsAnsweredAgainWithoutComputingAndATrialChangesOnlyWhatItTouches() {
+        String query = "?condition=APPROACH&massKg=400";
+        JsonNode first = study(query);
+        assertThat(study(query)).isEqualTo(first);
+        JsonNode tried = row(study(query + "&heightMm=12"));
+        assertThat(tried.get("flow")).isEqualTo(row(first).get("flow"));
+        assertThat(tried.at("/row/vane/heightMm").asDouble()).isEqualTo(12);
+        assertThat(row(study("?condition=APPROACH&massKg=380")).get("localLift").asDouble())
+                .isLessThan(row(first).get("localLift").asDouble());
+    }
+
+    @Test
+    void aScriptIsToldWhatIsWrongWithoutAnErrorAndAPersonWithOne() {
+        Document live = parsed(get(LAYOUT + "/study?heightMm=x", "HX-Request", "true"), 200);
+        assertThat(live.select("#study-result [data-problems] li").attr("data-field"))
+                .isEqualTo("heightMm");
+        assertThat(page(LAYOUT + "/study?heightMm=x", 400).select("#form-problems li"))
+                .hasSize(1);
     }
 
     @Test
