@@ -1,0 +1,4 @@
+@NullMarked
+package org.vanewright.engineering.flighttest;
+
+import org.jspecify.annotations.NullMarked;

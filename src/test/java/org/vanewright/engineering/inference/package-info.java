@@ -1,0 +1,4 @@
+@NullMarked
+package org.vanewright.engineering.inference;
+
+import org.jspecify.annotations.NullMarked;
