@@ -93,7 +93,9 @@ public record CampaignDocument(
     @Override
     public List<RecordUse> uses() {
         List<RecordUse> uses = new ArrayList<>();
-        Stream.ofNullable(plan.airframe()).map(a -> new RecordUse("airframes", a)).forEach(uses::add);
+        Stream.ofNullable(plan.airframe())
+                .map(a -> new RecordUse("airframes", a))
+                .forEach(uses::add);
         plan.configurations().stream()
                 .map(ConfigurationDocument::layout)
                 .flatMap(Stream::ofNullable)

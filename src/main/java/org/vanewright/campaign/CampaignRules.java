@@ -19,6 +19,7 @@ public final class CampaignRules {
     public static final int MAX_ROLES = 12;
     /** So many fit into a draft. */
     public static final int MAX_POINTS = 2000;
+
     public static final int MAX_HANDLING = 90;
     public static final int MAX_REPEATS = 200;
 
@@ -102,7 +103,10 @@ public final class CampaignRules {
 
     private static void instruments(List<InstrumentDocument> all, Checks checks) {
         checks.require(
-                all.size() <= MAX_INSTRUMENTS, "instruments", all.size(), "at most " + MAX_INSTRUMENTS + " instruments");
+                all.size() <= MAX_INSTRUMENTS,
+                "instruments",
+                all.size(),
+                "at most " + MAX_INSTRUMENTS + " instruments");
         for (int i = 0; i < all.size(); i++) {
             InstrumentDocument each = all.get(i);
             String at = "instruments[" + i + "]";
@@ -146,6 +150,12 @@ public final class CampaignRules {
                 "perConfiguration",
                 each,
                 "a whole number from 1 to " + MAX_REPEATS);
+        Integer together = r.perSortie();
+        checks.require(
+                together == null || together >= 1 && together <= 50,
+                "perSortie",
+                together,
+                "a whole number from 1 to 50");
         checks.present("order", r.order(), "one of the orders of flying");
         checks.require(
                 r.seed() == null || r.seed() >= 0 && r.seed() <= 999_999,
@@ -181,15 +191,17 @@ public final class CampaignRules {
             checks.text(at + ".task", each.task(), 120);
             Integer rating = each.rating();
             checks.require(
-                    rating != null && rating >= 1 && rating <= 10, at + ".rating", rating, "a whole number from 1 to 10");
+                    rating != null && rating >= 1 && rating <= 10,
+                    at + ".rating",
+                    rating,
+                    "a whole number from 1 to 10");
             checks.optionalText(at + ".remark", each.remark(), 1000);
         }
     }
 
     private static void reference(String field, @Nullable RevisionRef ref, Checks checks) {
         boolean ok = ref != null && ref.slug() != null && !ref.slug().isBlank() && ref.revision() >= 1;
-        checks.require(
-                ok, field, text(ref), "a record and its revision, such as {\"slug\":\"…\",\"revision\":1}");
+        checks.require(ok, field, text(ref), "a record and its revision, such as {\"slug\":\"…\",\"revision\":1}");
     }
 
     private static @Nullable String text(@Nullable RevisionRef ref) {

@@ -18,6 +18,7 @@ import org.vanewright.record.RevisionRef;
 /** Campaigns and their revisions. Each revision pins the airframe and the layouts that were flown. */
 @Service
 public class CampaignService extends RecordService<CampaignDocument> {
+    private final CampaignRepository campaigns;
     private final AirframeService airframes;
     private final LayoutService layouts;
     private final Photographs photographs;
@@ -29,6 +30,7 @@ public class CampaignService extends RecordService<CampaignDocument> {
             Photographs photographs,
             RecordDesk desk) {
         super("campaign", "campaigns", campaigns, desk);
+        this.campaigns = campaigns;
         this.airframes = airframes;
         this.layouts = layouts;
         this.photographs = photographs;
@@ -69,6 +71,11 @@ public class CampaignService extends RecordService<CampaignDocument> {
     /** The exact revision of its aircraft, if it names one that may be seen. */
     public Optional<Revision<AirframeDocument>> airframe(CampaignDocument campaign) {
         return Optional.ofNullable(campaign.plan().airframe()).flatMap(airframes::find);
+    }
+
+    /** Published campaigns with any revision of a layout, newest first. */
+    public List<Revision<CampaignDocument>> withLayout(String layoutSlug) {
+        return campaigns.withLayout(layoutSlug);
     }
 
     private void fitted(CampaignDocument campaign, Checks checks) {
@@ -115,7 +122,9 @@ public class CampaignService extends RecordService<CampaignDocument> {
         for (int i = 1; i < all.size(); i++) {
             RevisionRef ref = all.get(i).layout();
             requirePublic(
-                    "plan.configurations[" + i + "].layout", Optional.ofNullable(ref).flatMap(layouts::find), checks);
+                    "plan.configurations[" + i + "].layout",
+                    Optional.ofNullable(ref).flatMap(layouts::find),
+                    checks);
         }
         RevisionRef calibration = campaign.plan().calibration().campaign();
         if (calibration != null) {

@@ -11,4 +11,6 @@ import org.vanewright.record.RevisionRef;
  * @param layout exact revision fitted; absent for the unmodified aircraft
  */
 public record ConfigurationDocument(
-        @Nullable String key, @Nullable String name, @Nullable RevisionRef layout) {}
+        @Nullable String key,
+        @Nullable String name,
+        @Nullable RevisionRef layout) {}

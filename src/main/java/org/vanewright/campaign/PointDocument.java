@@ -55,9 +55,7 @@ public record PointDocument(
         @Nullable PointSource source) {
     @SuppressWarnings("NullAway") // documents arrive with parts missing; the rules name them
     public PointDocument {
-        legs = legs == null
-                ? List.of()
-                : legs.stream().filter(Objects::nonNull).toList();
+        legs = legs == null ? List.of() : legs.stream().filter(Objects::nonNull).toList();
     }
 
     /** Mass then, by whichever way it was recorded. */

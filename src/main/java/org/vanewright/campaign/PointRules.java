@@ -20,8 +20,7 @@ public final class PointRules {
     public static List<FieldProblem> check(PointDocument p, PlanDocument plan) {
         Checks checks = new Checks();
         String id = p.id();
-        checks.require(
-                id != null && id.matches("[A-Za-z0-9-]{1,40}"), "id", id, "1 to 40 letters, digits or hyphens");
+        checks.require(id != null && id.matches("[A-Za-z0-9-]{1,40}"), "id", id, "1 to 40 letters, digits or hyphens");
         boolean kind = checks.present("kind", p.kind(), "STALL, CRUISE, CLIMB or AIRSPEED");
         checks.require(
                 plan.configuration(p.configuration()).isPresent(),

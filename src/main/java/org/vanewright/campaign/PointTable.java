@@ -162,13 +162,15 @@ public record PointTable(List<PointDocument> points, int rows, List<Refused> ref
                 point(row, cells, List.of());
                 return;
             }
-            LegDocument leg =
-                    new LegDocument(cells.number("ground_speed_kt"), cells.number("track_deg"), cells.number("heading_deg"));
+            LegDocument leg = new LegDocument(
+                    cells.number("ground_speed_kt"), cells.number("track_deg"), cells.number("heading_deg"));
             if (cells.isUnreadable()) {
                 refused.add(new Refused(row, cells.reason()));
                 return;
             }
-            runs.computeIfAbsent(run, name -> new Run(row, cells, new ArrayList<>())).legs().add(leg);
+            runs.computeIfAbsent(run, name -> new Run(row, cells, new ArrayList<>()))
+                    .legs()
+                    .add(leg);
         }
 
         private void point(int row, CsvRow cells, List<LegDocument> legs) {

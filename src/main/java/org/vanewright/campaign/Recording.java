@@ -107,8 +107,8 @@ public class Recording {
         return change(draftId, campaign -> {
             List<HandlingDocument> all = new ArrayList<>(campaign.handling());
             if (index < 0 || index >= all.size()) {
-                throw new InvalidInputException(new FieldProblem(
-                        "handling", String.valueOf(index), "the number of a rating, counted from 0"));
+                throw new InvalidInputException(
+                        new FieldProblem("handling", String.valueOf(index), "the number of a rating, counted from 0"));
             }
             all.remove(index);
             return campaign.withHandling(all);

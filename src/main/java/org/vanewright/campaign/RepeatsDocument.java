@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
  * @param significance chance of a false alarm that is accepted; 0.05 where absent
  * @param power chance of finding that change; 0.8 where absent
  * @param perConfiguration test points for each configuration
+ * @param perSortie test points of one flight; 1 where absent
  * @param order how configurations follow each other
  * @param seed of the drawing of lots, so that anybody can draw again; 1 where absent
  */
@@ -19,12 +20,13 @@ public record RepeatsDocument(
         @Nullable Double significance,
         @Nullable Double power,
         @Nullable Integer perConfiguration,
+        @Nullable Integer perSortie,
         @Nullable FlyingOrder order,
         @Nullable Integer seed) {
     public static final double SIGNIFICANCE = 0.05;
     public static final double POWER = 0.8;
 
-    static final RepeatsDocument NONE = new RepeatsDocument(null, null, null, null, null, null, null);
+    static final RepeatsDocument NONE = new RepeatsDocument(null, null, null, null, null, null, null, null);
 
     public double significanceOrUsual() {
         return significance == null ? SIGNIFICANCE : significance;
@@ -32,6 +34,10 @@ public record RepeatsDocument(
 
     public double powerOrUsual() {
         return power == null ? POWER : power;
+    }
+
+    public int perSortieOrOne() {
+        return perSortie == null ? 1 : perSortie;
     }
 
     public int seedOrFirst() {

@@ -4,54 +4,81 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import org.vanewright.engineering.inference.FlyingOrder.Plan;
 
 /**
  * The order of flying.
  *
- * @param blocks keys of the configurations as they follow each other
+ * @param sorties one after the other
  * @param seed of the drawing of lots; shown so that anybody can draw again
+ * @param blocked whether each block holds every configuration
  */
-public record Schedule(List<Block> blocks, int seed) {
-    /** Configurations flown close together. */
-    public record Block(int number, List<String> keys) {}
+public record Schedule(List<Sortie> sorties, int seed, boolean blocked) {
+    /**
+     * One flight in one configuration.
+     *
+     * @param number from 1
+     * @param block it belongs to, from 1
+     * @param key of the configuration
+     * @param points test points to be flown
+     */
+    public record Sortie(int number, int block, String key, int points) {}
 
     /** Empty while the plan does not say how many, how, or what. */
     public static Optional<Schedule> of(PlanDocument plan) {
-        Integer repeats = plan.repeats().perConfiguration();
-        FlyingOrder order = plan.repeats().order();
+        RepeatsDocument repeats = plan.repeats();
+        Integer each = repeats.perConfiguration();
+        int together = repeats.perSortieOrOne();
         List<String> keys = plan.keys();
-        if (repeats == null
-                || repeats < 1
-                || repeats > CampaignRules.MAX_REPEATS
-                || order == null
+        if (each == null
+                || each < 1
+                || each > CampaignRules.MAX_REPEATS
+                || together < 1
+                || repeats.order() == null
                 || keys.isEmpty()
                 || keys.size() > CampaignRules.MAX_CONFIGURATIONS) {
             return Optional.empty();
         }
-        int seed = plan.repeats().seedOrFirst();
-        return Optional.of(new Schedule(
-                order.isBlocked() && keys.size() > 1 ? blocks(order, keys, repeats, seed) : runs(keys, repeats), seed));
+        boolean blocked = repeats.order().isBlocked() && keys.size() > 1;
+        int flights = (each + together - 1) / together;
+        List<List<String>> order = blocked
+                ? drawn(repeats, keys, flights)
+                : keys.stream().map(k -> copies(k, flights)).toList();
+        return Optional.of(new Schedule(sorties(order, each, together, blocked), repeats.seedOrFirst(), blocked));
     }
 
-    private static List<Block> blocks(FlyingOrder order, List<String> keys, int repeats, int seed) {
-        org.vanewright.engineering.inference.FlyingOrder.Plan plan = order == FlyingOrder.INTERLEAVED
-                ? org.vanewright.engineering.inference.FlyingOrder.Plan.INTERLEAVED
-                : org.vanewright.engineering.inference.FlyingOrder.Plan.RANDOMISED_BLOCKS;
-        List<List<Integer>> drawn =
-                org.vanewright.engineering.inference.FlyingOrder.of(plan, keys.size(), repeats, seed).blocks();
-        List<Block> blocks = new ArrayList<>();
-        for (int i = 0; i < drawn.size(); i++) {
-            blocks.add(new Block(i + 1, drawn.get(i).stream().map(keys::get).toList()));
-        }
-        return List.copyOf(blocks);
+    private static List<String> copies(String key, int count) {
+        return Collections.nCopies(count, key);
     }
 
-    /** Each configuration as often as planned, one after the other. */
-    private static List<Block> runs(List<String> keys, int repeats) {
-        List<Block> blocks = new ArrayList<>();
-        for (String key : keys) {
-            blocks.add(new Block(blocks.size() + 1, Collections.nCopies(repeats, key)));
+    private static List<List<String>> drawn(RepeatsDocument repeats, List<String> keys, int blocks) {
+        Plan plan = repeats.order() == FlyingOrder.INTERLEAVED ? Plan.INTERLEAVED : Plan.RANDOMISED_BLOCKS;
+        List<List<String>> drawn = new ArrayList<>();
+        org.vanewright.engineering.inference.FlyingOrder.of(plan, keys.size(), blocks, repeats.seedOrFirst())
+                .blocks()
+                .forEach(block -> drawn.add(block.stream().map(keys::get).toList()));
+        drawn.set(0, unmodifiedFirst(drawn.get(0), keys.get(0)));
+        return drawn;
+    }
+
+    /** Whatever the lots say, nobody flies devices before the aircraft is known without them. */
+    private static List<String> unmodifiedFirst(List<String> block, String unmodified) {
+        List<String> order = new ArrayList<>(block);
+        order.remove(unmodified);
+        order.add(0, unmodified);
+        return List.copyOf(order);
+    }
+
+    /** The last flight of each configuration holds what is left. */
+    private static List<Sortie> sorties(List<List<String>> order, int each, int together, boolean blocked) {
+        List<Sortie> sorties = new ArrayList<>();
+        for (int block = 0; block < order.size(); block++) {
+            for (int place = 0; place < order.get(block).size(); place++) {
+                int before = (blocked ? block : place) * together;
+                sorties.add(new Sortie(
+                        sorties.size() + 1, block + 1, order.get(block).get(place), Math.min(together, each - before)));
+            }
         }
-        return List.copyOf(blocks);
+        return List.copyOf(sorties);
     }
 }

@@ -24,10 +24,12 @@ final class Budgets {
         List<StallPoint> stalls = points.stream()
                 .map(p -> PointReducer.stall(p.raw(), p.calibratedKt(), p.massKg()))
                 .toList();
-        StallReduction reduction = StallReduction.of(
-                stalls, Given.number(plan.conditions().standardMassKg()), null);
+        StallReduction reduction =
+                StallReduction.of(stalls, Given.number(plan.conditions().standardMassKg()), null);
         double curveKt = points.stream()
-                .map(p -> calibration.at(Given.number(p.raw().indicatedAirspeedKt())).uncertaintyKt())
+                .map(p -> calibration
+                        .at(Given.number(p.raw().indicatedAirspeedKt()))
+                        .uncertaintyKt())
                 .filter(Objects::nonNull)
                 .mapToDouble(Double::doubleValue)
                 .average()

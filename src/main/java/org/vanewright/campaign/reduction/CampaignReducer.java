@@ -124,7 +124,8 @@ final class CampaignReducer {
 
     private ReducedConfiguration summed(ReducedConfiguration c) {
         if (c.points().size() < 2) {
-            Double only = c.points().isEmpty() ? null : (Double) c.points().get(0).compared();
+            Double only =
+                    c.points().isEmpty() ? null : (Double) c.points().get(0).compared();
             return new ReducedConfiguration(c.configuration(), c.points(), only, null, null, null);
         }
         Sample sample = Sample.of(c.values());

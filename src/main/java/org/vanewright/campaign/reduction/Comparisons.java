@@ -26,6 +26,7 @@ final class Comparisons {
     private final Measure measure;
     private final List<ReducedConfiguration> all;
     private final @Nullable List<double[]> blocks;
+    private boolean severalInABlock;
 
     Comparisons(PlanDocument plan, Measure measure, List<ReducedConfiguration> all) {
         this.plan = plan;
@@ -36,8 +37,10 @@ final class Comparisons {
 
     String design() {
         if (blocks != null) {
-            return "Compared within " + blocks.size() + " blocks, each of which holds every configuration once"
-                    + " (randomised complete blocks)" + correction();
+            return "Compared within " + blocks.size()
+                    + " blocks, each of which holds every configuration (complete blocks"
+                    + (severalInABlock ? "; of several test points in a block their mean counts" : "") + ")"
+                    + correction();
         }
         return "Compared by Welch's test on independent test points, since " + why() + correction();
     }
@@ -46,7 +49,7 @@ final class Comparisons {
         FlyingOrder order = plan.repeats().order();
         return order == null || !order.isBlocked()
                 ? "the configurations were not flown in blocks"
-                : "not every block holds each configuration exactly once";
+                : "there are not three blocks that all hold every configuration";
     }
 
     private String correction() {
@@ -56,36 +59,42 @@ final class Comparisons {
                 : ".";
     }
 
-    /** Values by block, each with every configuration once; null where there are none such. */
+    /**
+     * Means by block and configuration, where each block holds every configuration; null where there are none such. The
+     * stalls of one flight have more in common than those of another, so it is the flights that count.
+     */
     private @Nullable List<double[]> completeBlocks() {
         FlyingOrder order = plan.repeats().order();
         if (order == null || !order.isBlocked()) {
             return null;
         }
-        Map<Integer, double[]> found = new LinkedHashMap<>();
-        Map<Integer, Integer> filled = new LinkedHashMap<>();
+        Map<Integer, double[]> sums = new LinkedHashMap<>();
+        Map<Integer, int[]> counts = new LinkedHashMap<>();
         for (int c = 0; c < all.size(); c++) {
             for (ReducedPoint point : all.get(c).points()) {
                 Integer block = point.raw().block();
                 if (block == null) {
                     return null;
                 }
-                double[] values = found.computeIfAbsent(block, b -> noValues());
-                if (!Double.isNaN(values[c])) {
-                    return null;
-                }
-                values[c] = point.compared();
-                filled.merge(block, 1, Integer::sum);
+                sums.computeIfAbsent(block, b -> new double[all.size()])[c] += point.compared();
+                counts.computeIfAbsent(block, b -> new int[all.size()])[c]++;
             }
         }
-        boolean complete = filled.values().stream().allMatch(n -> n == all.size());
-        return complete && found.size() >= FEWEST_BLOCKS ? List.copyOf(found.values()) : null;
+        counts.forEach((block, count) -> severalInABlock |= Arrays.stream(count).anyMatch(n -> n > 1));
+        boolean complete =
+                counts.values().stream().allMatch(n -> Arrays.stream(n).noneMatch(one -> one == 0));
+        return complete && sums.size() >= FEWEST_BLOCKS ? means(sums, counts) : null;
     }
 
-    private double[] noValues() {
-        double[] values = new double[all.size()];
-        Arrays.fill(values, Double.NaN);
-        return values;
+    private static List<double[]> means(Map<Integer, double[]> sums, Map<Integer, int[]> counts) {
+        List<double[]> means = new ArrayList<>();
+        sums.forEach((block, sum) -> {
+            int[] count = counts.getOrDefault(block, new int[sum.length]);
+            double[] mean = new double[sum.length];
+            Arrays.setAll(mean, c -> sum[c] / count[c]);
+            means.add(mean);
+        });
+        return List.copyOf(means);
     }
 
     List<Conclusion> conclusions() {
@@ -118,8 +127,7 @@ final class Comparisons {
     }
 
     private Comparison welch(ReducedConfiguration modified) {
-        return Welch.compare(
-                Sample.of(all.get(0).values()), Sample.of(modified.values()), CampaignReducer.CONFIDENCE);
+        return Welch.compare(Sample.of(all.get(0).values()), Sample.of(modified.values()), CampaignReducer.CONFIDENCE);
     }
 
     /** Why these cannot be compared; null where they can. */
@@ -151,7 +159,8 @@ final class Comparisons {
                 continue;
             }
             Holm.Adjusted one = adjusted.get(next++);
-            Claim claim = Claim.of(one, present.size(), measure.unit(), measure.many());
+            Claim claim = Claim.of(
+                    one, present.size(), measure.unit(), blocks != null && severalInABlock ? "blocks" : measure.many());
             conclusions.add(new Conclusion(all.get(i + 1), comparison, claim, one.adjustedPValue(), null));
         }
         return List.copyOf(conclusions);

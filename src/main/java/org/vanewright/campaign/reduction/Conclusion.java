@@ -1,6 +1,7 @@
 package org.vanewright.campaign.reduction;
 
 import org.jspecify.annotations.Nullable;
+import org.vanewright.campaign.Measure;
 import org.vanewright.engineering.inference.Claim;
 import org.vanewright.engineering.inference.Comparison;
 
@@ -18,4 +19,11 @@ public record Conclusion(
         @Nullable Comparison comparison,
         @Nullable Claim claim,
         @Nullable Double adjustedPValue,
-        @Nullable String missing) {}
+        @Nullable String missing) {
+    /** What may be said, as a sentence, or why nothing may. */
+    public String sentence(Measure measure) {
+        return claim == null
+                ? String.valueOf(missing)
+                : measure.label() + (claim.changeSeen() ? " " : ": ") + claim.words() + ".";
+    }
+}

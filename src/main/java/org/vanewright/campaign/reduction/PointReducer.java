@@ -36,8 +36,7 @@ final class PointReducer {
 
     ReducedPoint reduce(int number, PointDocument point) {
         SpeedCalibration.CalibratedSpeed speed = calibration.at(Given.number(point.indicatedAirspeedKt()));
-        AirState air =
-                StandardAtmosphere.at(Given.number(point.pressureAltitudeFt()), point.outsideAirTemperatureC());
+        AirState air = StandardAtmosphere.at(Given.number(point.pressureAltitudeFt()), point.outsideAirTemperatureC());
         double trueKt = Airspeeds.ofCalibrated(speed.kt(), air).trueAirspeedKt();
         double massKg = Given.number(point.massThenKg());
         double value = value(point, speed.kt(), trueKt, massKg, air);
@@ -97,10 +96,11 @@ final class PointReducer {
     private double aspectRatio() {
         double spanMm = airframe.surfaces().stream()
                 .filter(s -> s.kind() == SurfaceDocument.Kind.WING)
-                .mapToDouble(s -> 2 * Surfaces.stationsMm(s).stream()
-                        .mapToDouble(Double::doubleValue)
-                        .max()
-                        .orElse(0))
+                .mapToDouble(s -> 2
+                        * Surfaces.stationsMm(s).stream()
+                                .mapToDouble(Double::doubleValue)
+                                .max()
+                                .orElse(0))
                 .max()
                 .orElse(0);
         return spanMm * spanMm / 1e6 / areaM2();

@@ -16,8 +16,9 @@ final class ReductionWords {
             CampaignDocument campaign, SpeedCalibration calibration, List<ReducedConfiguration> all) {
         List<String> warnings = new ArrayList<>(calibration.unsolved());
         if (calibration.curve() == null) {
-            warnings.add("Airspeeds are not calibrated: indicated ones stand in for calibrated ones. A difference between"
-                    + " configurations may still hold, the speeds themselves do not.");
+            warnings.add(
+                    "Airspeeds are not calibrated: indicated ones stand in for calibrated ones. A difference between"
+                            + " configurations may still hold, the speeds themselves do not.");
         } else {
             long outside = all.stream()
                     .flatMap(c -> c.points().stream())
@@ -33,16 +34,18 @@ final class ReductionWords {
                 .filter(ReducedPoint::outlier)
                 .count();
         if (outliers > 0) {
-            warnings.add(outliers + (outliers == 1 ? " test point lies" : " test points lie")
-                    + " apart from the others by Grubbs' test at 5 %. It is marked and used all the same: find out why.");
+            warnings.add(
+                    outliers + (outliers == 1 ? " test point lies" : " test points lie")
+                            + " apart from the others by Grubbs' test at 5 %. It is marked and used all the same: find out why.");
         }
         if (campaign.plan().resolution(Quantity.AIRSPEED).isEmpty()) {
             warnings.add("No airspeed indicator with a resolution is named; 1 kt is assumed.");
         }
         if (campaign.plan().repeats().order() != null
                 && !campaign.plan().repeats().order().isBlocked()) {
-            warnings.add("The configurations were flown one after another, so that weather, fuel or habit may have changed"
-                    + " with them.");
+            warnings.add(
+                    "The configurations were flown one after another, so that weather, fuel or habit may have changed"
+                            + " with them.");
         }
         return List.copyOf(warnings);
     }
@@ -69,7 +72,8 @@ final class ReductionWords {
                         slope == null ? 1.0 / 3 : slope);
             case CLIMB_RATE ->
                 "Rate of climb of pressure altitude is corrected for temperature (T/T_s), mass and induced drag with a span"
-                        + " efficiency of " + PointReducer.SPAN_EFFICIENCY + " (common practice, no source). Power is not"
+                        + " efficiency of " + PointReducer.SPAN_EFFICIENCY
+                        + " (common practice, no source). Power is not"
                         + " corrected: compare climbs at like density altitudes.";
         };
     }
@@ -79,13 +83,16 @@ final class ReductionWords {
         switch (measure) {
             case STALL_SPEED -> {
                 sources.add("14 CFR 23.201(b) as of 1996 (61 FR 5191): speed reduction of at most 1 kt/s.");
-                sources.add("FAA, AC 23-8C, Flight Test Guide for Certification of Part 23 Airplanes, 2011 (from memory).");
-                sources.add("JCGM 100:2008, Guide to the Expression of Uncertainty in Measurement, equations 10 and G.2b.");
+                sources.add(
+                        "FAA, AC 23-8C, Flight Test Guide for Certification of Part 23 Airplanes, 2011 (from memory).");
+                sources.add(
+                        "JCGM 100:2008, Guide to the Expression of Uncertainty in Measurement, equations 10 and G.2b.");
             }
             case CRUISE_SPEED, CLIMB_RATE ->
                 sources.add("Society of Flight Test Engineers, Reference Handbook, 2013, part 12.");
         }
-        sources.add("Society of Flight Test Engineers, Reference Handbook, 2013, part 4 (airspeeds by satellite legs).");
+        sources.add(
+                "Society of Flight Test Engineers, Reference Handbook, 2013, part 4 (airspeeds by satellite legs).");
         sources.add("NIST/SEMATECH e-Handbook of Statistical Methods, sections 1.3.5.3 and 7.2.2.2.");
         return List.copyOf(sources);
     }

@@ -26,7 +26,10 @@ import org.vanewright.record.RevisionRef;
  * @param curve through the runs; null where there are too few
  */
 public record SpeedCalibration(
-        @Nullable RevisionRef source, List<Run> runs, List<String> unsolved, @Nullable PositionErrorCurve curve) {
+        @Nullable RevisionRef source,
+        List<Run> runs,
+        List<String> unsolved,
+        @Nullable PositionErrorCurve curve) {
     /** One airspeed calibration with what its legs say. */
     public record Run(PointDocument point, GpsAirspeed legs, CalibrationRun run) {}
 
@@ -57,8 +60,7 @@ public record SpeedCalibration(
     }
 
     private static GpsLeg leg(LegDocument leg, boolean heading) {
-        return new GpsLeg(
-                Given.number(leg.groundSpeedKt()), Given.number(heading ? leg.headingDeg() : leg.trackDeg()));
+        return new GpsLeg(Given.number(leg.groundSpeedKt()), Given.number(heading ? leg.headingDeg() : leg.trackDeg()));
     }
 
     private static @Nullable PositionErrorCurve fit(List<Run> runs, int degree) {

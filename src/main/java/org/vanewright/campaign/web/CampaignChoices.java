@@ -20,8 +20,7 @@ public record CampaignChoices(List<Option> airframes, List<Option> layouts, List
 
     public List<Option> quantities() {
         return Option.of(
-                InstrumentDocument.Quantity.values(),
-                q -> q.label() + (q.unit().isEmpty() ? "" : ", " + q.unit()));
+                InstrumentDocument.Quantity.values(), q -> q.label() + (q.unit().isEmpty() ? "" : ", " + q.unit()));
     }
 
     public List<Option> degrees() {

@@ -38,7 +38,8 @@ class CampaignFormPages {
 
     /** A form to start from, for the layout or the airframe asked for, or the newest airframe. */
     Form blank(Units units, @Nullable String airframeSlug, @Nullable String layoutSlug) {
-        Optional<Revision<LayoutDocument>> layout = Optional.ofNullable(layoutSlug).flatMap(layouts::latest);
+        Optional<Revision<LayoutDocument>> layout =
+                Optional.ofNullable(layoutSlug).flatMap(layouts::latest);
         Optional<RevisionRef> airframe = layout.map(l -> l.content().airframe())
                 .or(() -> Optional.ofNullable(airframeSlug)
                         .flatMap(airframes::latest)
@@ -70,8 +71,7 @@ class CampaignFormPages {
 
     private List<Revision<LayoutDocument>> of(@Nullable RevisionRef airframe) {
         return layouts.list(null, OFFERED).items().stream()
-                .filter(l -> airframe == null
-                        || l.content().airframe().slug().equals(airframe.slug()))
+                .filter(l -> airframe == null || l.content().airframe().slug().equals(airframe.slug()))
                 .toList();
     }
 
@@ -90,6 +90,6 @@ class CampaignFormPages {
 
     /** What follows from the plan: how many repeats, and in which order. */
     void draw(CampaignDocument typed, Model model) {
-        model.addAttribute("typed", typed);
+        model.addAttribute("planView", PlanView.of(typed.plan(), "preview-"));
     }
 }

@@ -45,6 +45,7 @@ final class CampaignForms {
                 .put("plan.conditions.flaps", "up")
                 .put("plan.conditions.power", "idle")
                 .put("plan.repeats.perConfiguration", "8")
+                .put("plan.repeats.perSortie", "2")
                 .put("plan.repeats.significance", RepeatsDocument.SIGNIFICANCE)
                 .put("plan.repeats.power", RepeatsDocument.POWER)
                 .put("plan.repeats.order", FlyingOrder.RANDOMISED_BLOCKS)
@@ -95,7 +96,9 @@ final class CampaignForms {
                     .put(ROLES + "[" + i + "].who", plan.roles().get(i).who());
         }
         putRepeats(form, plan.repeats());
-        form.put("plan.calibration.campaign", RevisionField.value(plan.calibration().campaign()))
+        form.put(
+                        "plan.calibration.campaign",
+                        RevisionField.value(plan.calibration().campaign()))
                 .put("plan.calibration.degree", plan.calibration().degree());
         OriginFields.put(form, campaign);
         PhotographFields.put(form, campaign);
@@ -127,6 +130,7 @@ final class CampaignForms {
                 .put("plan.repeats.significance", repeats.significance())
                 .put("plan.repeats.power", repeats.power())
                 .put("plan.repeats.perConfiguration", repeats.perConfiguration())
+                .put("plan.repeats.perSortie", repeats.perSortie())
                 .put("plan.repeats.order", repeats.order())
                 .put("plan.repeats.seed", repeats.seed());
     }
@@ -167,7 +171,8 @@ final class CampaignForms {
                 list(form, ROLES, at -> new RoleDocument(form.text(at + ".role"), form.text(at + ".who"))),
                 readRepeats(form),
                 new CalibrationDocument(
-                        RevisionField.read(form, "plan.calibration.campaign"), form.integer("plan.calibration.degree")));
+                        RevisionField.read(form, "plan.calibration.campaign"),
+                        form.integer("plan.calibration.degree")));
     }
 
     private static ConfigurationDocument readConfiguration(Form form, String at) {
@@ -190,6 +195,7 @@ final class CampaignForms {
                 form.number("plan.repeats.significance"),
                 form.number("plan.repeats.power"),
                 form.integer("plan.repeats.perConfiguration"),
+                form.integer("plan.repeats.perSortie"),
                 form.choice("plan.repeats.order", FlyingOrder.class),
                 form.integer("plan.repeats.seed"));
     }

@@ -42,7 +42,10 @@ class CampaignPages {
      * @param claims what it says so far
      */
     public record Card(
-            Revision<CampaignDocument> revision, String airframeName, String flown, List<ResultView.ClaimLine> claims) {}
+            Revision<CampaignDocument> revision,
+            String airframeName,
+            String flown,
+            List<ResultView.ClaimLine> claims) {}
 
     @GetMapping("/campaigns")
     String browse(@RequestParam(name = "cursor", required = false) @Nullable String cursor, Model model) {
@@ -75,7 +78,10 @@ class CampaignPages {
     }
 
     /** A configuration with how much of it is flown. */
-    public record Progress(ConfigurationDocument configuration, int flown, @Nullable Integer planned) {}
+    public record Progress(
+            ConfigurationDocument configuration,
+            int flown,
+            @Nullable Integer planned) {}
 
     private String show(Revision<CampaignDocument> revision, Model model) {
         CampaignDocument campaign = revision.content();
@@ -87,7 +93,8 @@ class CampaignPages {
         model.addAttribute("planView", PlanView.of(campaign.plan(), "plan-"));
         model.addAttribute("progress", progress(campaign));
         model.addAttribute("sorties", TestCards.sorties(campaign.plan()));
-        model.addAttribute("result", reduced.map(r -> ResultView.of(r, "result-")).orElse(null));
+        model.addAttribute(
+                "result", reduced.map(r -> ResultView.of(r, "result-")).orElse(null));
         model.addAttribute("handling", HandlingView.of(campaign));
         model.addAttribute("history", campaigns.history(revision.slug()));
         return "campaign/show";

@@ -22,7 +22,8 @@ public record HandlingView(String configuration, String task, String median, Str
         Map<List<String>, List<HandlingDocument>> groups = new LinkedHashMap<>();
         campaign.handling()
                 .forEach(h -> groups.computeIfAbsent(
-                                List.of(String.valueOf(h.configuration()), String.valueOf(h.task())), k -> new ArrayList<>())
+                                List.of(String.valueOf(h.configuration()), String.valueOf(h.task())),
+                                k -> new ArrayList<>())
                         .add(h));
         return groups.entrySet().stream()
                 .map(e -> view(e.getKey().get(0), e.getKey().get(1), e.getValue()))
@@ -35,8 +36,10 @@ public record HandlingView(String configuration, String task, String median, Str
                 .filter(Objects::nonNull)
                 .sorted()
                 .toList();
-        List<String> remarks =
-                all.stream().map(HandlingDocument::remark).filter(Objects::nonNull).toList();
+        List<String> remarks = all.stream()
+                .map(HandlingDocument::remark)
+                .filter(Objects::nonNull)
+                .toList();
         return new HandlingView(configuration, task, median(ratings), counts(ratings), remarks);
     }
 

@@ -64,7 +64,8 @@ class ImportPages {
                 return SeeOther.to("/campaigns/drafts/" + id + "/points");
             }
             model.addAttribute("read", read);
-            model.addAttribute("words", read.points().stream().map(PointWords::line).toList());
+            model.addAttribute(
+                    "words", read.points().stream().map(PointWords::line).toList());
             return new ModelAndView("campaign/import", HttpStatus.OK);
         } catch (InvalidInputException e) {
             model.addAttribute("problems", e.problems());
@@ -102,8 +103,7 @@ class ImportPages {
                 .body(EXAMPLE);
     }
 
-    private static final String EXAMPLE =
-            """
+    private static final String EXAMPLE = """
             kind,configuration,sortie,indicated_airspeed_kt,pressure_altitude_ft,outside_air_temperature_c,block,at,start_mass_kg,fuel_used_kg,load_factor,entry_rate_kt_per_s,warning_airspeed_kt,wing_drop_deg,run,ground_speed_kt,track_deg,remark
             STALL,A,1,46.5,4050,8,1,2026-05-02T09:14:00Z,560,2.4,1.0,0.9,51,5,,,,invented
             STALL,B,2,44.5,4100,8,1,2026-05-02T10:31:00Z,560,2.1,1.0,1.0,49,4,,,,invented

@@ -27,7 +27,10 @@ final class PointForms {
      */
     static Form next(UnitSystem units, PointKind kind, @Nullable PointDocument before, String firstKey) {
         Form form = new Form(units);
-        form.put("id", Recording.newId()).put("kind", kind).put("configuration", firstKey).put("sortie", "1");
+        form.put("id", Recording.newId())
+                .put("kind", kind)
+                .put("configuration", firstKey)
+                .put("sortie", "1");
         if (before != null) {
             form.put("configuration", before.configuration())
                     .put("sortie", before.sortie())

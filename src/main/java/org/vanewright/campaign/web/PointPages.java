@@ -97,7 +97,8 @@ class PointPages {
         if (!form.hasProblems()) {
             try {
                 recording.add(id, List.of(point));
-                return SeeOther.to(path(id) + "/record?kind=" + Objects.requireNonNull(point.kind()).name() + "&saved");
+                return SeeOther.to(path(id) + "/record?kind="
+                        + Objects.requireNonNull(point.kind()).name() + "&saved");
             } catch (InvalidInputException e) {
                 form.refuse(e.problems());
             }

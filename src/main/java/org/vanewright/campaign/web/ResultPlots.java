@@ -47,7 +47,8 @@ final class ResultPlots {
             int count = all.get(i).points().size();
             for (int k = 0; k < count; k++) {
                 double aside = count == 1 ? 0 : SPREAD * (2.0 * k / (count - 1) - 1);
-                points.add(new PlotPoint(i + 1 + aside, all.get(i).points().get(k).compared()));
+                points.add(
+                        new PlotPoint(i + 1 + aside, all.get(i).points().get(k).compared()));
             }
             curves.add(new Curve(all.get(i).label(), points, Curve.Look.POINTS));
             Interval interval = all.get(i).interval();
@@ -91,7 +92,9 @@ final class ResultPlots {
                 curves,
                 List.of());
         return DrawnPlot.of(
-                plot, idPrefix + "order", "A drift along the order of flying shows here before it passes for a change.");
+                plot,
+                idPrefix + "order",
+                "A drift along the order of flying shows here before it passes for a change.");
     }
 
     private static DrawnPlot positionError(SpeedCalibration calibration, PositionErrorCurve curve, String idPrefix) {

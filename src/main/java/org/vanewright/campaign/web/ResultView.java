@@ -65,7 +65,8 @@ public record ResultView(
     public record Contribution(String name, String uncertainty, String share, String how) {}
 
     /** One airspeed calibration. */
-    public record RunRow(String indicated, String trueSpeed, String calibrated, String wind, String residual, String legs) {}
+    public record RunRow(
+            String indicated, String trueSpeed, String calibrated, String wind, String residual, String legs) {}
 
     /** @param idPrefix starts every id within */
     static ResultView of(ReducedCampaign reduced, String idPrefix) {
@@ -84,12 +85,13 @@ public record ResultView(
     private static ClaimLine line(Conclusion conclusion, Measure measure) {
         String label = conclusion.configuration().label();
         if (conclusion.claim() == null || conclusion.comparison() == null) {
-            return new ClaimLine(label, String.valueOf(conclusion.missing()), false, List.of());
+            return new ClaimLine(label, conclusion.sentence(measure), false, List.of());
         }
-        String words = conclusion.claim().words();
-        String sentence = measure.label() + (conclusion.claim().changeSeen() ? " " : ": ") + words + ".";
         return new ClaimLine(
-                label, sentence, conclusion.claim().changeSeen(), figures(conclusion, conclusion.comparison(), measure));
+                label,
+                conclusion.sentence(measure),
+                conclusion.claim().changeSeen(),
+                figures(conclusion, conclusion.comparison(), measure));
     }
 
     private static List<Figure> figures(Conclusion conclusion, Comparison c, Measure measure) {

@@ -29,7 +29,8 @@ public final class FuelMass {
         checks.range("densityKgPerLitre", densityKgPerLitre, 0.5, 1.2, "kg/l");
         checks.throwIfAny();
         double massKg = startMassKg - flowLitresPerHour * minutes / 60 * densityKgPerLitre;
-        checks.require(massKg > startMassKg / 2, "minutes", minutes, "a time in which less than half of the mass is burned");
+        checks.require(
+                massKg > startMassKg / 2, "minutes", minutes, "a time in which less than half of the mass is burned");
         checks.throwIfAny();
         return massKg;
     }
@@ -51,7 +52,10 @@ public final class FuelMass {
         checks.throwIfAny();
         double massKg = startMassKg - (startLitres - remainingLitres) * densityKgPerLitre;
         checks.require(
-                massKg > startMassKg / 2, "startLitres", startLitres, "less fuel than half of the mass of the aircraft");
+                massKg > startMassKg / 2,
+                "startLitres",
+                startLitres,
+                "less fuel than half of the mass of the aircraft");
         checks.throwIfAny();
         return massKg;
     }

@@ -72,6 +72,8 @@ public record GpsAirspeed(
 
     /** Standard uncertainty of the true airspeed from the scatter of the legs; null for three. */
     public @Nullable Double standardUncertaintyKt() {
-        return covarianceKt2 == null ? null : (Double) Math.sqrt(covarianceKt2.get(0).get(0));
+        return covarianceKt2 == null
+                ? null
+                : (Double) Math.sqrt(covarianceKt2.get(0).get(0));
     }
 }

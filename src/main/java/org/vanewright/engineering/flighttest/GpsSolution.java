@@ -78,7 +78,10 @@ final class GpsSolution {
         if (!(decomposition.getConditionNumber() < WORST_CONDITION)) {
             throw refused(known);
         }
-        double[] solved = decomposition.getSolver().solve(MatrixUtils.createRealVector(model.linearRight())).toArray();
+        double[] solved = decomposition
+                .getSolver()
+                .solve(MatrixUtils.createRealVector(model.linearRight()))
+                .toArray();
         double[] start = model.fromLinear(solved);
         if (start == null || !(start[0] > 0) || start[0] > FASTEST_KT || Math.hypot(start[1], start[2]) > FASTEST_KT) {
             throw refused(known);
@@ -96,11 +99,7 @@ final class GpsSolution {
     }
 
     private static GpsAirspeed result(
-            Directions known,
-            List<GpsLeg> legs,
-            double[] found,
-            double[] residuals,
-            @Nullable RealMatrix inverse) {
+            Directions known, List<GpsLeg> legs, double[] found, double[] residuals, @Nullable RealMatrix inverse) {
         double trueKt = found[0];
         if (!(trueKt > 0) || !(trueKt <= FASTEST_KT) || !(Math.hypot(found[1], found[2]) <= FASTEST_KT)) {
             throw refused(known);
@@ -127,9 +126,7 @@ final class GpsSolution {
 
     private static double other(Directions known, GpsLeg leg, double[] found) {
         return known == Directions.TRACKS
-                ? bearing(
-                        leg.groundSpeedKt() * leg.east() - found[1],
-                        leg.groundSpeedKt() * leg.north() - found[2])
+                ? bearing(leg.groundSpeedKt() * leg.east() - found[1], leg.groundSpeedKt() * leg.north() - found[2])
                 : bearing(found[0] * leg.east() + found[1], found[0] * leg.north() + found[2]);
     }
 

@@ -92,7 +92,8 @@ public final class PositionErrorCurve {
             checks.range("runs[" + i + "].calibratedKt", runs.get(i).calibratedKt(), 1, FASTEST_KT, "kt");
         }
         checks.throwIfAny();
-        long speeds = runs.stream().map(r -> Math.rint(r.indicatedKt())).distinct().count();
+        long speeds =
+                runs.stream().map(r -> Math.rint(r.indicatedKt())).distinct().count();
         if (speeds <= form.degree) {
             throw new InvalidInputException(new FieldProblem(
                     "runs", speeds + " different speeds", (form.degree + 1) + " speeds or more, a knot or more apart"));
@@ -111,8 +112,8 @@ public final class PositionErrorCurve {
      * @param confidence of the band, between 0 and 1
      */
     public Corrected at(double indicatedKt, double confidence) {
-        RealVector row = MatrixUtils.createRealVector(new double[] {1}).append(MatrixUtils.createRealVector(
-                powers(indicatedKt)));
+        RealVector row = MatrixUtils.createRealVector(new double[] {1})
+                .append(MatrixUtils.createRealVector(powers(indicatedKt)));
         double calibrated = indicatedKt + coefficients.dotProduct(row);
         double uncertainty = Math.sqrt(Math.max(0, covariance.preMultiply(row).dotProduct(row)));
         double reach = StudentT.twoSided(confidence, degreesOfFreedom) * uncertainty;

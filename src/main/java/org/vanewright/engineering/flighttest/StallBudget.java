@@ -31,7 +31,8 @@ public record StallBudget(double resolutionKt, double calibrationKt, double mass
     public UncertaintyBudget of(List<StallPoint> points, StallReduction reduction) {
         check();
         double speed = reduction.atOneKnotPerSecondKt();
-        double calibrated = mean(points.stream().mapToDouble(StallPoint::calibratedAirspeedKt).toArray());
+        double calibrated = mean(
+                points.stream().mapToDouble(StallPoint::calibratedAirspeedKt).toArray());
         double mass = mean(points.stream().mapToDouble(StallPoint::massKg).toArray());
         double factor = mean(points.stream().mapToDouble(StallPoint::loadFactor).toArray());
         List<Contribution> list = new ArrayList<>();
@@ -43,7 +44,8 @@ public record StallBudget(double resolutionKt, double calibrationKt, double mass
                     reduction.degreesOfFreedom(),
                     "standard error from " + points.size() + " stalls"));
         }
-        list.add(given("Reading", speed / calibrated * resolutionKt / Math.sqrt(12), "rectangle as wide as the resolution"));
+        list.add(given(
+                "Reading", speed / calibrated * resolutionKt / Math.sqrt(12), "rectangle as wide as the resolution"));
         list.add(given("Calibration", speed / calibrated * calibrationKt, "position-error curve"));
         list.add(given("Mass", speed / (2 * mass) * massKg, "half the relative uncertainty of the mass"));
         list.add(given("Load factor", speed / (2 * factor) * loadFactor, "half its relative uncertainty"));

@@ -13,7 +13,10 @@ import org.vanewright.engineering.air.StandardAtmosphere;
  * @param entryRateKtPerS loss of speed from 1.1 of the stall speed down, positive; null where it was not measured
  */
 public record StallPoint(
-        double calibratedAirspeedKt, double massKg, double loadFactor, @Nullable Double entryRateKtPerS) {
+        double calibratedAirspeedKt,
+        double massKg,
+        double loadFactor,
+        @Nullable Double entryRateKtPerS) {
     private static final double GRAVITY = 9.80665;
 
     /**

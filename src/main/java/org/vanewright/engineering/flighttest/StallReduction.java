@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.Objects;
 import org.hipparchus.stat.regression.SimpleRegression;
 import org.jspecify.annotations.Nullable;
+import org.vanewright.engineering.inference.Interval;
 import org.vanewright.engineering.inference.Sample;
 import org.vanewright.engineering.inference.StudentT;
-import org.vanewright.engineering.inference.Interval;
 import org.vanewright.engineering.input.Checks;
 import org.vanewright.engineering.input.InvalidInputException;
 
@@ -63,7 +63,8 @@ public record StallReduction(
         if (speeds.size() == 1) {
             return new StallReduction(speeds, lift, speeds.get(0), null, null, null, speeds.get(0), null, 0);
         }
-        Sample sample = Sample.of(speeds.stream().mapToDouble(Double::doubleValue).toArray());
+        Sample sample =
+                Sample.of(speeds.stream().mapToDouble(Double::doubleValue).toArray());
         double[] rates = points.stream()
                 .map(StallPoint::entryRateKtPerS)
                 .filter(Objects::nonNull)
@@ -123,7 +124,8 @@ public record StallReduction(
     private static double errorAtStandardRate(SimpleRegression fit, double[] rates) {
         double mean = Sample.of(rates).mean();
         double away = STANDARD_RATE_KT_PER_S - mean;
-        double variance = Math.max(0, fit.getMeanSquareError()) * (1.0 / rates.length + away * away / fit.getXSumSquares());
+        double variance =
+                Math.max(0, fit.getMeanSquareError()) * (1.0 / rates.length + away * away / fit.getXSumSquares());
         return Math.sqrt(variance);
     }
 

@@ -38,7 +38,8 @@ public record Blocked(
         int configurations = checkedWidth(blocks);
         int count = blocks.size();
         double[] means = IntStream.range(0, configurations)
-                .mapToDouble(j -> blocks.stream().mapToDouble(b -> b[j]).average().orElseThrow())
+                .mapToDouble(
+                        j -> blocks.stream().mapToDouble(b -> b[j]).average().orElseThrow())
                 .toArray();
         double all = mean(means);
         double error = blocks.stream().mapToDouble(b -> left(b, means, all)).sum();
@@ -49,8 +50,8 @@ public record Blocked(
         int freedom = (count - 1) * (configurations - 1);
         double variance = error / freedom;
         if (!(variance > 0)) {
-            throw new InvalidInputException(new FieldProblem(
-                    "blocks", "no scatter beside blocks and configurations", "values that scatter"));
+            throw new InvalidInputException(
+                    new FieldProblem("blocks", "no scatter beside blocks and configurations", "values that scatter"));
         }
         double f = between / (configurations - 1) / variance;
         double standardError = Math.sqrt(2 * variance / count);
@@ -98,6 +99,9 @@ public record Blocked(
     }
 
     private static double mean(double[] values) {
-        return IntStream.range(0, values.length).mapToDouble(i -> values[i]).average().orElseThrow();
+        return IntStream.range(0, values.length)
+                .mapToDouble(i -> values[i])
+                .average()
+                .orElseThrow();
     }
 }

@@ -71,13 +71,6 @@ public record Comparison(
 
     /** The same difference with an interval of another confidence. */
     Comparison at(double otherConfidence) {
-        return of(
-                design,
-                difference,
-                standardError,
-                degreesOfFreedom,
-                otherConfidence,
-                baselineCount,
-                modifiedCount);
+        return of(design, difference, standardError, degreesOfFreedom, otherConfidence, baselineCount, modifiedCount);
     }
 }

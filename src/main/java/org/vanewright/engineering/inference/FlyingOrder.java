@@ -41,10 +41,7 @@ public record FlyingOrder(Plan plan, long seed, List<List<Integer>> blocks) {
         RandomGenerator chance = new Well19937c(seed);
         List<List<Integer>> order = new ArrayList<>();
         for (int block = 0; block < blocks; block++) {
-            order.add(
-                    plan == Plan.INTERLEAVED
-                            ? thereOrBack(configurations, block)
-                            : shuffled(configurations, chance));
+            order.add(plan == Plan.INTERLEAVED ? thereOrBack(configurations, block) : shuffled(configurations, chance));
         }
         return new FlyingOrder(plan, seed, List.copyOf(order));
     }

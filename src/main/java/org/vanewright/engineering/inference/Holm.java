@@ -30,8 +30,8 @@ public final class Holm {
 
     /** In the order given. */
     public static List<Adjusted> adjust(List<Comparison> comparisons) {
-        double[] adjusted =
-                adjustedPValues(comparisons.stream().mapToDouble(Comparison::pValue).toArray());
+        double[] adjusted = adjustedPValues(
+                comparisons.stream().mapToDouble(Comparison::pValue).toArray());
         List<Adjusted> result = new ArrayList<>();
         for (int i = 0; i < adjusted.length; i++) {
             Comparison c = comparisons.get(i);

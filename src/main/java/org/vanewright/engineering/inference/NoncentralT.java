@@ -57,22 +57,22 @@ public final class NoncentralT {
         return below / all;
     }
 
-    private static double[] ends(
-            double t, double noncentrality, double peak, double width, double low, double high) {
+    private static double[] ends(double t, double noncentrality, double peak, double width, double low, double high) {
         double step = noncentrality / t;
         double narrow = 1 / Math.abs(t);
-        DoubleStream small = DoubleStream.iterate(peak / SHRINK, s -> s / SHRINK).limit(low > 0 ? 0 : SHRINKINGS);
+        DoubleStream small =
+                DoubleStream.iterate(peak / SHRINK, s -> s / SHRINK).limit(low > 0 ? 0 : SHRINKINGS);
         DoubleStream others = DoubleStream.of(
                 low,
-                        peak - 4 * width,
-                        peak,
-                        peak + 4 * width,
-                        high,
-                        step - 8 * narrow,
-                        step - 2 * narrow,
-                        step,
-                        step + 2 * narrow,
-                        step + 8 * narrow);
+                peak - 4 * width,
+                peak,
+                peak + 4 * width,
+                high,
+                step - 8 * narrow,
+                step - 2 * narrow,
+                step,
+                step + 2 * narrow,
+                step + 8 * narrow);
         return DoubleStream.concat(small, others)
                 .filter(s -> s >= low && s <= high)
                 .sorted()

@@ -36,7 +36,6 @@ public final class Power {
         while (beyond(critical, high, degreesOfFreedom) < power) {
             high *= 2;
         }
-        return new BrentSolver(1e-10)
-                .solve(EVALUATIONS, d -> beyond(critical, d, degreesOfFreedom) - power, 0, high);
+        return new BrentSolver(1e-10).solve(EVALUATIONS, d -> beyond(critical, d, degreesOfFreedom) - power, 0, high);
     }
 }

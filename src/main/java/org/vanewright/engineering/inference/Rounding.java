@@ -26,6 +26,8 @@ final class Rounding {
     static String text(double value, int decimals) {
         BigDecimal rounded = new BigDecimal(value).setScale(decimals, RoundingMode.HALF_EVEN);
         // no negative zero, and a minus sign that is one
-        return rounded.signum() == 0 ? rounded.abs().toPlainString() : rounded.toPlainString().replace('-', '−');
+        return rounded.signum() == 0
+                ? rounded.abs().toPlainString()
+                : rounded.toPlainString().replace('-', '−');
     }
 }

@@ -72,7 +72,8 @@ public record SampleSize(
         check(standardDeviation, difference, significance, power);
         double effect = Math.abs(difference) / standardDeviation;
         NormalDistribution normal = new NormalDistribution();
-        double sum = -normal.inverseCumulativeProbability(significance / 2) + normal.inverseCumulativeProbability(power);
+        double sum =
+                -normal.inverseCumulativeProbability(significance / 2) + normal.inverseCumulativeProbability(power);
         double groups = design == Comparison.Design.PAIRED ? 1 : 2;
         double approximation = groups * sum * sum / (effect * effect);
         IntToDoubleFunction powerAt = n -> powerAt(design, n, effect, significance);

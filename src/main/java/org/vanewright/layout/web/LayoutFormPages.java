@@ -82,7 +82,8 @@ class LayoutFormPages {
     }
 
     LayoutChoices choices(Form form) {
-        List<RevisionRef> airframe = Stream.ofNullable(RevisionField.quiet(form, "airframe")).toList();
+        List<RevisionRef> airframe =
+                Stream.ofNullable(RevisionField.quiet(form, "airframe")).toList();
         List<RevisionRef> device = IntStream.range(0, form.size("rows"))
                 .mapToObj(i -> RevisionField.quiet(form, "rows[" + i + "].device"))
                 .flatMap(Stream::ofNullable)

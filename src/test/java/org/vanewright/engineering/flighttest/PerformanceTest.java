@@ -24,13 +24,13 @@ class PerformanceTest {
         assertThat(point.standardAirspeedKt(600)).isCloseTo(93.8464, within(1e-4));
         assertThat(point.standardPowerKw(600)).isCloseTo(75.4123, within(1e-4));
         // general form: V_s = V √(W_s σ/(W σ_s)), P_s = P (W_s/W)^1.5 √(σ/σ_s)
-        assertThat(point.trueAirspeedKt(600, 0.9))
-                .isCloseTo(100 * Math.sqrt(600 * 0.822 / (560 * 0.9)), within(1e-9));
+        assertThat(point.trueAirspeedKt(600, 0.9)).isCloseTo(100 * Math.sqrt(600 * 0.822 / (560 * 0.9)), within(1e-9));
         assertThat(point.powerKw(600, 0.9))
                 .isCloseTo(75 * Math.pow(600 / 560.0, 1.5) * Math.sqrt(0.822 / 0.9), within(1e-9));
         assertThat(point.isNear(600)).isTrue();
         assertThat(point.isNear(640)).isFalse();
-        assertThat(CruisePoint.in(StandardAtmosphere.at(10_000, null), 100, 75, 560).densityRatio())
+        assertThat(CruisePoint.in(StandardAtmosphere.at(10_000, null), 100, 75, 560)
+                        .densityRatio())
                 .isCloseTo(0.738479, within(1e-5));
     }
 
@@ -62,10 +62,10 @@ class PerformanceTest {
 
     @Test
     void changeAtEqualPowerCoversTheTruth() {
-        double covered = new Simulation(31, 2_000).fraction(chance -> CruiseChange.of(
-                        run(chance, 1), run(chance, 0.985), 500, 0.95)
-                .relativeInterval()
-                .contains(-0.015));
+        double covered = new Simulation(31, 2_000)
+                .fraction(chance -> CruiseChange.of(run(chance, 1), run(chance, 0.985), 500, 0.95)
+                        .relativeInterval()
+                        .contains(-0.015));
         assertThat(covered).isBetween(0.93, 0.97);
     }
 

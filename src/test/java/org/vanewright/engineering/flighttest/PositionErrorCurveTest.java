@@ -86,8 +86,8 @@ class PositionErrorCurveTest {
                 .hasMessageContaining("3 to 1000 runs");
         assertThatThrownBy(() -> PositionErrorCurve.fit(Form.LINEAR, List.of(run, run, run)))
                 .hasMessageContaining("different speeds");
-        assertThatThrownBy(() -> PositionErrorCurve.fit(
-                        Form.QUADRATIC, List.of(run, run, run, new CalibrationRun(70, 70))))
+        assertThatThrownBy(() ->
+                        PositionErrorCurve.fit(Form.QUADRATIC, List.of(run, run, run, new CalibrationRun(70, 70))))
                 .hasMessageContaining("3 speeds or more");
         assertThatThrownBy(() -> PositionErrorCurve.fit(
                         Form.LINEAR, List.of(run, run, new CalibrationRun(Double.NaN, Double.POSITIVE_INFINITY))))

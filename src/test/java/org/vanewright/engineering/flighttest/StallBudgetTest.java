@@ -32,7 +32,8 @@ class StallBudgetTest {
             squares += expected[i] * expected[i];
         }
         assertThat(budget.combinedKt()).isCloseTo(Math.sqrt(squares), within(1e-12));
-        assertThat(budget.contributions().stream().mapToDouble(budget::share).sum()).isCloseTo(1, within(1e-12));
+        assertThat(budget.contributions().stream().mapToDouble(budget::share).sum())
+                .isCloseTo(1, within(1e-12));
     }
 
     /** JCGM 100:2008, G.2b: with one cause estimated from repeats ν_eff = ν u_c⁴/u⁴. */

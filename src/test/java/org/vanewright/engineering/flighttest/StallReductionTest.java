@@ -39,9 +39,11 @@ class StallReductionTest {
     @Test
     void loadFactorAgainstTheRule() {
         assertThat(at(500, point(45, 500, 1.1, null)).meanKt()).isCloseTo(42.9058, within(1e-4));
-        assertThat(at(500, point(1.07457 * 45, 500, 1 / Math.cos(Math.toRadians(30)), null)).meanKt())
+        assertThat(at(500, point(1.07457 * 45, 500, 1 / Math.cos(Math.toRadians(30)), null))
+                        .meanKt())
                 .isCloseTo(45, within(1e-3));
-        assertThat(at(500, point(1.41421 * 45, 500, 1 / Math.cos(Math.toRadians(60)), null)).meanKt())
+        assertThat(at(500, point(1.41421 * 45, 500, 1 / Math.cos(Math.toRadians(60)), null))
+                        .meanKt())
                 .isCloseTo(45, within(1e-3));
     }
 
@@ -50,7 +52,8 @@ class StallReductionTest {
     void liftCoefficientByHand() {
         StallPoint point = point(20 * 3600 / 1852.0, 500, 1, null);
         assertThat(point.liftCoefficient(12)).isCloseTo(4903.325 / (0.5 * 1.225 * 400 * 12), within(1e-5));
-        assertThat(StallReduction.of(List.of(point), 500, 12.0).liftCoefficients()).hasSize(1);
+        assertThat(StallReduction.of(List.of(point), 500, 12.0).liftCoefficients())
+                .hasSize(1);
         // the standard airspeed is the one with the same coefficient
         StallPoint turned = point(48, 520, 1.3, null);
         StallPoint standard = point(turned.standardAirspeedKt(600), 600, 1, null);
@@ -76,7 +79,12 @@ class StallReductionTest {
     void ratesThatSayNothingGiveNoSlope() {
         for (StallReduction none : List.of(
                 at(500, point(43, 500, 1, 0.5), point(42, 500, 1, 1.5)),
-                at(500, point(43, 500, 1, 0.5), point(42, 500, 1, 1.5), point(42, 500, 1, 1.0), point(42, 500, 1, null)),
+                at(
+                        500,
+                        point(43, 500, 1, 0.5),
+                        point(42, 500, 1, 1.5),
+                        point(42, 500, 1, 1.0),
+                        point(42, 500, 1, null)),
                 at(500, point(43, 500, 1, 0.9), point(42, 500, 1, 1.0), point(42.5, 500, 1, 1.05)),
                 at(500, point(43, 500, 1, null), point(42, 500, 1, null), point(42.5, 500, 1, null)))) {
             assertThat(none.entryRateSlope()).isNull();

@@ -53,7 +53,9 @@ class ClaimTest {
 
     @Test
     void confidenceIsPrintedWithoutIdleDigits() {
-        assertThat(Claim.of(comparison(-1.8, 0.42).at(0.9), "kt", "stalls").words()).contains("(90 % interval");
-        assertThat(Claim.of(comparison(-1.8, 0.42).at(0.995), "kt", "stalls").words()).contains("(99.5 % interval");
+        assertThat(Claim.of(comparison(-1.8, 0.42).at(0.9), "kt", "stalls").words())
+                .contains("(90 % interval");
+        assertThat(Claim.of(comparison(-1.8, 0.42).at(0.995), "kt", "stalls").words())
+                .contains("(99.5 % interval");
     }
 }

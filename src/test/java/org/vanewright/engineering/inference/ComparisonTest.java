@@ -18,8 +18,7 @@ class ComparisonTest {
     /** NIST/SEMATECH e-Handbook, 1.3.5.3: miles per gallon of 249 and 79 cars; unequal variances recomputed from there. */
     @Test
     void welchAgainstTheHandbooksCars() {
-        Comparison c =
-                Welch.compare(new Sample(79, 30.48101, 6.10771), new Sample(249, 20.14458, 6.41470), 0.95);
+        Comparison c = Welch.compare(new Sample(79, 30.48101, 6.10771), new Sample(249, 20.14458, 6.41470), 0.95);
         assertThat(c.t()).isCloseTo(-12.94627, within(1e-4));
         assertThat(c.degreesOfFreedom()).isCloseTo(136.875, within(1e-3));
         assertThat(c.pValue()).isCloseTo(1.57e-25, within(1e-27));
@@ -159,7 +158,8 @@ class ComparisonTest {
         assertThatThrownBy(() -> Blocked.compare(List.of(new double[] {1}, new double[] {1}), 0.95))
                 .hasMessageContaining("blocks[0]");
         // one that scatters is enough
-        assertThat(Welch.compare(flat, Sample.of(FIRST), 0.95).degreesOfFreedom()).isEqualTo(2);
+        assertThat(Welch.compare(flat, Sample.of(FIRST), 0.95).degreesOfFreedom())
+                .isEqualTo(2);
     }
 
     /** The smallest visible change put back into the power of the test. */
@@ -167,6 +167,7 @@ class ComparisonTest {
     void theSmallestVisibleChangeHasThePowerItClaims() {
         Comparison c = Welch.compare(Sample.of(FIRST), Sample.of(SECOND), 0.95);
         double change = c.smallestVisibleChange(0.8);
-        assertThat(Power.of(change / c.standardError(), c.degreesOfFreedom(), 0.05)).isCloseTo(0.8, within(1e-9));
+        assertThat(Power.of(change / c.standardError(), c.degreesOfFreedom(), 0.05))
+                .isCloseTo(0.8, within(1e-9));
     }
 }

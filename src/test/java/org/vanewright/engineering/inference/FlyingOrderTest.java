@@ -13,9 +13,13 @@ class FlyingOrderTest {
     @Test
     void aSeedFixesTheOrder() {
         FlyingOrder order = FlyingOrder.of(Plan.RANDOMISED_BLOCKS, 3, 5, 20_240_501);
-        assertThat(order.blocks()).isEqualTo(FlyingOrder.of(Plan.RANDOMISED_BLOCKS, 3, 5, 20_240_501).blocks());
+        assertThat(order.blocks())
+                .isEqualTo(
+                        FlyingOrder.of(Plan.RANDOMISED_BLOCKS, 3, 5, 20_240_501).blocks());
         assertThat(order.seed()).isEqualTo(20_240_501);
-        assertThat(order.blocks()).as("regression").hasToString("[[1, 0, 2], [0, 2, 1], [2, 1, 0], [2, 1, 0], [0, 2, 1]]");
+        assertThat(order.blocks())
+                .as("regression")
+                .hasToString("[[1, 0, 2], [0, 2, 1], [2, 1, 0], [2, 1, 0], [0, 2, 1]]");
         assertThat(FlyingOrder.of(Plan.RANDOMISED_BLOCKS, 3, 50, 1).blocks())
                 .isNotEqualTo(FlyingOrder.of(Plan.RANDOMISED_BLOCKS, 3, 50, 2).blocks());
     }
@@ -31,10 +35,12 @@ class FlyingOrderTest {
         for (Plan plan : Plan.values()) {
             for (int k = 2; k <= FlyingOrder.MOST_CONFIGURATIONS; k++) {
                 int configurations = k;
-                assertThat(FlyingOrder.of(plan, k, 20, k).blocks()).hasSize(20).allSatisfy(block -> assertThat(block)
-                        .doesNotHaveDuplicates()
-                        .hasSize(configurations)
-                        .contains(0, configurations - 1));
+                assertThat(FlyingOrder.of(plan, k, 20, k).blocks())
+                        .hasSize(20)
+                        .allSatisfy(block -> assertThat(block)
+                                .doesNotHaveDuplicates()
+                                .hasSize(configurations)
+                                .contains(0, configurations - 1));
             }
         }
     }

@@ -46,8 +46,8 @@ class InvariancesTest {
         double[] b = some(chance);
         Comparison c = welch(a, b);
         assertThat(new double[] {c.difference(), c.standardError(), c.t(), c.degreesOfFreedom(), c.pValue()})
-                .satisfies(numbers -> Arrays.stream(numbers)
-                        .forEach(n -> assertThat(n).isFinite()));
+                .satisfies(numbers ->
+                        Arrays.stream(numbers).forEach(n -> assertThat(n).isFinite()));
         assertThat(c.pValue()).isBetween(0.0, 1.0);
         assertThat(c.interval().contains(c.difference())).isTrue();
         assertThat(c.degreesOfFreedom())
@@ -101,9 +101,11 @@ class InvariancesTest {
         if (size.perGroup() > 2) {
             assertThat(size.powerAt(size.perGroup() - 1)).isLessThan(power);
         }
-        assertThat(SampleSize.twoGroups(2 * deviation, -2 * difference, significance, power).perGroup())
+        assertThat(SampleSize.twoGroups(2 * deviation, -2 * difference, significance, power)
+                        .perGroup())
                 .isEqualTo(size.perGroup());
-        assertThat(SampleSize.twoGroups(deviation, difference / 2, significance, power).perGroup())
+        assertThat(SampleSize.twoGroups(deviation, difference / 2, significance, power)
+                        .perGroup())
                 .isGreaterThanOrEqualTo(size.perGroup());
     }
 }

@@ -29,7 +29,9 @@ class SampleSizeTest {
         double critical = StudentT.twoSided(0.95, 38);
         double upper = 1 - NoncentralT.cumulative(critical, 38, Math.sqrt(10));
         assertThat(upper).as("that manual leaves the far tail out").isCloseTo(0.8689528, within(5e-8));
-        assertThat(Power.of(Math.sqrt(10), 38, 0.05)).isCloseTo(upper, within(1e-6)).isGreaterThan(upper);
+        assertThat(Power.of(Math.sqrt(10), 38, 0.05))
+                .isCloseTo(upper, within(1e-6))
+                .isGreaterThan(upper);
         // the same manual: 22.02110 values for a power of 0.90, so 23
         assertThat(SampleSize.twoGroups(1, 1, 0.05, 0.9).perGroup()).isEqualTo(23);
     }
@@ -59,8 +61,10 @@ class SampleSizeTest {
     void noncentralTAgainstToleranceFactors(int n, double content, double confidence, double factor) {
         double z = new NormalDistribution().inverseCumulativeProbability(content);
         double root = Math.sqrt(n);
-        assertThat(NoncentralT.cumulative((factor - 5e-4) * root, n - 1, z * root)).isLessThan(confidence);
-        assertThat(NoncentralT.cumulative((factor + 5e-4) * root, n - 1, z * root)).isGreaterThan(confidence);
+        assertThat(NoncentralT.cumulative((factor - 5e-4) * root, n - 1, z * root))
+                .isLessThan(confidence);
+        assertThat(NoncentralT.cumulative((factor + 5e-4) * root, n - 1, z * root))
+                .isGreaterThan(confidence);
     }
 
     @ParameterizedTest
@@ -86,7 +90,9 @@ class SampleSizeTest {
     @Test
     void theCurveRisesThroughThePowerAskedFor() {
         SampleSize size = SampleSize.twoGroups(1.2, -1.5, 0.05, 0.8);
-        assertThat(size.curve(40)).hasSizeBetween(6, 40).isSortedAccordingTo((a, b) -> Double.compare(a.power(), b.power()));
+        assertThat(size.curve(40))
+                .hasSizeBetween(6, 40)
+                .isSortedAccordingTo((a, b) -> Double.compare(a.power(), b.power()));
         assertThat(size.curve(40).get(0).perGroup()).isEqualTo(2);
         assertThat(SampleSize.twoGroups(1, 0.01, 0.05, 0.8).curve(40)).hasSizeBetween(30, 40);
     }

@@ -48,10 +48,14 @@ class SimulatedCampaignsTest {
 
     @Test
     void theIntervalOfBlocksCoversTheTruthWhateverTheDay() {
-        assertThat(CAMPAIGNS.fraction(c ->
-                        blocked(c, CHANGE_KT).againstBaseline().get(0).interval().contains(CHANGE_KT)))
+        assertThat(CAMPAIGNS.fraction(c -> blocked(c, CHANGE_KT)
+                        .againstBaseline()
+                        .get(0)
+                        .interval()
+                        .contains(CHANGE_KT)))
                 .isBetween(0.93, 0.97);
-        assertThat(CAMPAIGNS.fraction(c -> blocked(c, 0).againstBaseline().get(0).pValue() < 0.05))
+        assertThat(CAMPAIGNS.fraction(
+                        c -> blocked(c, 0).againstBaseline().get(0).pValue() < 0.05))
                 .isBetween(0.03, 0.07);
         assertThat(CAMPAIGNS.fraction(c -> blocked(c, 0).configurationsPValue() < 0.05))
                 .isBetween(0.03, 0.07);
@@ -73,8 +77,8 @@ class SimulatedCampaignsTest {
     /** Any false alarm at all among three configurations that change nothing. */
     @Test
     void holmKeepsFalseAlarmsTogetherBelowTheirBound() {
-        double any = CAMPAIGNS.fraction(c -> Holm.adjust(blocked(c, 0).againstBaseline()).stream()
-                .anyMatch(a -> a.adjustedPValue() < 0.05));
+        double any = CAMPAIGNS.fraction(
+                c -> Holm.adjust(blocked(c, 0).againstBaseline()).stream().anyMatch(a -> a.adjustedPValue() < 0.05));
         assertThat(any).isBetween(0.02, 0.06);
     }
 
@@ -111,8 +115,9 @@ class SimulatedCampaignsTest {
     void thePowerOfPairsIsWhatSimulationSees() {
         SampleSize size = SampleSize.pairs(1.2, CHANGE_KT, 0.05, 0.8);
         for (int n : new int[] {4, 8}) {
-            double seen = CAMPAIGNS.fraction(
-                    c -> Paired.compare(new double[n], values(c, n, CHANGE_KT, 1.2), 0.95).pValue() < 0.05);
+            double seen = CAMPAIGNS.fraction(c -> Paired.compare(new double[n], values(c, n, CHANGE_KT, 1.2), 0.95)
+                            .pValue()
+                    < 0.05);
             assertThat(seen).as("%d pairs", n).isCloseTo(size.powerAt(n), within(0.02));
         }
     }
