@@ -253,6 +253,21 @@ public abstract class RevisionRepository<T extends RecordContent> {
                 .list();
     }
 
+    /**
+     * Published revisions in whose text something stands, newest first. The text is canonical JSON, so a property with its
+     * value is written in one way only.
+     *
+     * @param pattern as in {@code like}; what may be a wildcard in a value must not come from outside
+     */
+    protected List<Revision<T>> publishedLike(String pattern, int most) {
+        return jdbc.sql(rows.select("where state = 'PUBLISHED' and content like :pattern"
+                        + " order by published_at desc, slug fetch first :most rows only"))
+                .param("pattern", pattern)
+                .param("most", most)
+                .query(rows::revision)
+                .list();
+    }
+
     /** Public revisions that were made from one, other records' among them, oldest first. */
     public List<Revision<T>> children(RevisionRef parent, int most) {
         return jdbc.sql(rows.select("where derived_from_slug = :slug and derived_from_revision = :revision"

@@ -34,7 +34,8 @@ final class Subjects {
     private static final Map<String, String> DEMO = Map.of(
             "devices", "rectangular-vane-8-by-20",
             "airframes", "quillmere-tapered-low-wing",
-            "layouts", "low-wing-pairs-over-the-taper");
+            "layouts", "low-wing-pairs-over-the-taper",
+            "campaigns", "clean-stall-with-pairs-over-the-taper");
 
     private static final AtomicInteger COUNT = new AtomicInteger();
 

@@ -1,8 +1,6 @@
 package org.vanewright.layout.web;
 
-import java.util.ArrayList;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 import org.vanewright.airframe.SurfaceDocument;
 import org.vanewright.engineering.placement.Arrangement;
 import org.vanewright.engineering.placement.ConflictPolicy;
@@ -12,8 +10,6 @@ import org.vanewright.engineering.template.Register;
 import org.vanewright.platform.form.Form;
 import org.vanewright.platform.form.Option;
 import org.vanewright.platform.form.OriginFields;
-import org.vanewright.record.Revision;
-import org.vanewright.record.RevisionRef;
 
 /** What the form's selects offer; airframes, devices and surfaces depend on what is published and chosen. */
 public record LayoutChoices(
@@ -63,24 +59,6 @@ public record LayoutChoices(
             case TRAILING_EDGE -> "Trailing edge";
             case SPAR_LINE -> "Spar line at a chord fraction";
         };
-    }
-
-    /** Published revisions as choices, with the one chosen before in front where it is an older one. */
-    static List<Option> revisions(List<? extends Revision<?>> published, List<RevisionRef> chosen) {
-        List<Option> options = new ArrayList<>();
-        published.forEach(
-                r -> options.add(new Option(value(r.ref()), r.content().name() + ", revision " + r.number())));
-        for (RevisionRef ref : chosen) {
-            if (options.stream().noneMatch(o -> o.value().equals(value(ref)))) {
-                options.add(new Option(value(ref), ref.slug() + ", revision " + ref.revision() + " (older)"));
-            }
-        }
-        return options;
-    }
-
-    /** Such as {@code river-trainer@2}. */
-    static String value(@Nullable RevisionRef ref) {
-        return ref == null || ref.revision() == 0 ? "" : ref.slug() + "@" + ref.revision();
     }
 
     /** The figures that a row about origins may speak of. */

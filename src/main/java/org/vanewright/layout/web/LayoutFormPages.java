@@ -15,6 +15,7 @@ import org.vanewright.layout.LayoutDocument;
 import org.vanewright.layout.LayoutPlan;
 import org.vanewright.layout.LayoutPlanner;
 import org.vanewright.platform.form.Form;
+import org.vanewright.platform.form.RevisionField;
 import org.vanewright.platform.page.Units;
 import org.vanewright.record.Revision;
 import org.vanewright.record.RevisionRef;
@@ -44,8 +45,8 @@ class LayoutFormPages {
                 devices.list(null, 1).items().stream().findFirst();
         Form form = LayoutForms.blank(
                 units.system(),
-                airframe.map(r -> LayoutChoices.value(r.ref())).orElse(""),
-                device.map(r -> LayoutChoices.value(r.ref())).orElse(""));
+                airframe.map(r -> RevisionField.value(r.ref())).orElse(""),
+                device.map(r -> RevisionField.value(r.ref())).orElse(""));
         surfaces(form).stream().findFirst().ifPresent(s -> form.put("rows[0].surface", s.label()));
         return form;
     }
@@ -81,26 +82,22 @@ class LayoutFormPages {
     }
 
     LayoutChoices choices(Form form) {
-        List<RevisionRef> airframe = Stream.ofNullable(quiet(form, "airframe")).toList();
+        List<RevisionRef> airframe =
+                Stream.ofNullable(RevisionField.quiet(form, "airframe")).toList();
         List<RevisionRef> device = IntStream.range(0, form.size("rows"))
-                .mapToObj(i -> quiet(form, "rows[" + i + "].device"))
+                .mapToObj(i -> RevisionField.quiet(form, "rows[" + i + "].device"))
                 .flatMap(Stream::ofNullable)
                 .toList();
         return LayoutChoices.of(
-                LayoutChoices.revisions(airframes.list(null, OFFERED).items(), airframe),
-                LayoutChoices.revisions(devices.list(null, OFFERED).items(), device),
+                RevisionField.options(airframes.list(null, OFFERED).items(), airframe),
+                RevisionField.options(devices.list(null, OFFERED).items(), device),
                 surfaces(form));
     }
 
     private List<SurfaceDocument> surfaces(Form form) {
-        RevisionRef airframe = quiet(form, "airframe");
+        RevisionRef airframe = RevisionField.quiet(form, "airframe");
         return airframe == null
                 ? List.of()
                 : airframes.find(airframe).map(r -> r.content().surfaces()).orElse(List.of());
-    }
-
-    /** Reads a reference without noting a second time that it is unreadable. */
-    private static @Nullable RevisionRef quiet(Form form, String path) {
-        return LayoutForms.ref(new Form(form.units()).put(path, (Object) form.value(path)), path);
     }
 }

@@ -4,10 +4,6 @@ import static org.vanewright.platform.page.Quantity.LENGTH;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-import org.jspecify.annotations.Nullable;
-import org.vanewright.engineering.input.FieldProblem;
 import org.vanewright.engineering.placement.Arrangement;
 import org.vanewright.engineering.placement.ConflictPolicy;
 import org.vanewright.engineering.placement.WingChoice;
@@ -18,12 +14,12 @@ import org.vanewright.layout.RowDocument;
 import org.vanewright.platform.form.Form;
 import org.vanewright.platform.form.OriginFields;
 import org.vanewright.platform.form.PhotographFields;
+import org.vanewright.platform.form.RevisionField;
 import org.vanewright.platform.page.UnitSystem;
 import org.vanewright.record.RevisionRef;
 
 /** Between a layout and its form. Fields are named by the document's own paths. */
 final class LayoutForms {
-    private static final Pattern REF = Pattern.compile("([a-z0-9-]{1,80})@([1-9][0-9]{0,5})");
     private static final RevisionRef NONE = new RevisionRef("", 0);
 
     private LayoutForms() {}
@@ -64,7 +60,7 @@ final class LayoutForms {
         form.put("name", layout.name())
                 .put("description", layout.description())
                 .put("invented", layout.invented() ? "true" : "")
-                .put("airframe", LayoutChoices.value(layout.airframe()));
+                .put("airframe", RevisionField.value(layout.airframe()));
         List<RowDocument> rows = layout.rows() == null ? List.of() : layout.rows();
         for (int i = 0; i < rows.size(); i++) {
             if (rows.get(i) != null) {
@@ -78,7 +74,7 @@ final class LayoutForms {
 
     private static void putRow(Form form, String at, RowDocument row) {
         form.put(at + ".name", row.name())
-                .put(at + ".device", LayoutChoices.value(row.device()))
+                .put(at + ".device", RevisionField.value(row.device()))
                 .put(at + ".surface", row.surface())
                 .put(at + ".side", row.side())
                 .put(at + ".fromMm", LENGTH, row.fromMm())
@@ -102,7 +98,7 @@ final class LayoutForms {
             rows.add(readRow(form, "rows[" + i + "]"));
         }
         String name = form.text("name");
-        RevisionRef airframe = ref(form, "airframe");
+        RevisionRef airframe = RevisionField.read(form, "airframe");
         return new LayoutDocument(
                 name == null ? "" : name,
                 form.text("description"),
@@ -116,7 +112,7 @@ final class LayoutForms {
     private static RowDocument readRow(Form form, String at) {
         return new RowDocument(
                 form.text(at + ".name"),
-                ref(form, at + ".device"),
+                RevisionField.read(form, at + ".device"),
                 form.text(at + ".surface"),
                 form.choice(at + ".side", SurfaceSide.class),
                 form.number(at + ".fromMm", LENGTH),
@@ -131,19 +127,5 @@ final class LayoutForms {
                 form.choice(at + ".onConflict", ConflictPolicy.class),
                 form.choice(at + ".register", Register.class),
                 form.number(at + ".registerChordFraction"));
-    }
-
-    /** An exact revision written as {@code slug@number}; null, with a problem noted for anything but a blank, otherwise. */
-    static @Nullable RevisionRef ref(Form form, String path) {
-        String typed = form.text(path);
-        if (typed == null) {
-            return null;
-        }
-        Matcher matcher = REF.matcher(typed);
-        if (!matcher.matches()) {
-            form.refuse(new FieldProblem(path, typed, "one of the choices"));
-            return null;
-        }
-        return new RevisionRef(matcher.group(1), Integer.parseInt(matcher.group(2)));
     }
 }

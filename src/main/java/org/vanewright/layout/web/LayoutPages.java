@@ -9,6 +9,7 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestAttribute;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.vanewright.engineering.drawing.sheet.Paper;
+import org.vanewright.layout.FlightEvidence;
 import org.vanewright.layout.LayoutDocument;
 import org.vanewright.layout.LayoutPlan;
 import org.vanewright.layout.LayoutPlanner;
@@ -26,10 +27,12 @@ class LayoutPages {
 
     private final LayoutService layouts;
     private final LayoutPlanner planner;
+    private final List<FlightEvidence> evidence;
 
-    LayoutPages(LayoutService layouts, LayoutPlanner planner) {
+    LayoutPages(LayoutService layouts, LayoutPlanner planner, List<FlightEvidence> evidence) {
         this.layouts = layouts;
         this.planner = planner;
+        this.evidence = List.copyOf(evidence);
     }
 
     /**
@@ -38,8 +41,10 @@ class LayoutPages {
      * @param airframeName what it is for
      * @param devices how many, both wings together
      * @param planSvg its first surface in plan, without lettering
+     * @param results how many results of flights there are
      */
-    public record Card(Revision<LayoutDocument> revision, String airframeName, int devices, String planSvg) {}
+    public record Card(
+            Revision<LayoutDocument> revision, String airframeName, int devices, String planSvg, int results) {}
 
     @GetMapping("/layouts")
     String browse(
@@ -63,7 +68,12 @@ class LayoutPages {
                 revision,
                 plan.airframe().content().name(),
                 devices,
-                LayoutDrawings.thumbnail(plan, "plan-" + revision.slug(), units));
+                LayoutDrawings.thumbnail(plan, "plan-" + revision.slug(), units),
+                flown(revision).size());
+    }
+
+    private List<FlightEvidence.FlownResult> flown(Revision<LayoutDocument> revision) {
+        return evidence.stream().flatMap(e -> e.of(revision.slug()).stream()).toList();
     }
 
     @GetMapping("/layouts/" + RecordPaths.SLUG)
@@ -86,6 +96,7 @@ class LayoutPages {
         model.addAttribute("layout", revision.content());
         model.addAttribute("airframe", plan.airframe());
         model.addAttribute("view", LayoutDrawings.view(revision, plan, units));
+        model.addAttribute("flown", flown(revision));
         model.addAttribute("papers", List.of(Paper.values()));
         model.addAttribute("method", StationTable.METHOD);
         model.addAttribute("history", layouts.history(revision.slug()));

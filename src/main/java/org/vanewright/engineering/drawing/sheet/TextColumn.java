@@ -8,7 +8,7 @@ import org.vanewright.engineering.drawing.Shape;
 import org.vanewright.engineering.geometry.Point2;
 
 /** Sets paragraphs one below the other in a column, down to a lowest line. */
-final class TextColumn {
+public final class TextColumn {
     static final double HEADING_MM = 3.4;
 
     private static final double LINE_PER_CAP = 1.9;
@@ -20,7 +20,8 @@ final class TextColumn {
     private final List<Shape> shapes = new ArrayList<>();
     private double top;
 
-    TextColumn(double left, double top, double widthMm, double bottom) {
+    /** All in mm; {@code bottom} may be minus infinity. */
+    public TextColumn(double left, double top, double widthMm, double bottom) {
         this.left = left;
         this.top = top;
         this.widthMm = widthMm;
@@ -32,22 +33,22 @@ final class TextColumn {
      *
      * @param spaceAboveMm kept free above, unless it comes first
      */
-    record Paragraph(String marker, String text, double capMm, double spaceAboveMm) {
-        static Paragraph plain(String text, double capMm) {
+    public record Paragraph(String marker, String text, double capMm, double spaceAboveMm) {
+        public static Paragraph plain(String text, double capMm) {
             return new Paragraph("", text, capMm, 0);
         }
 
-        static Paragraph item(String marker, String text, double capMm) {
+        public static Paragraph item(String marker, String text, double capMm) {
             return new Paragraph(marker, text, capMm, 0);
         }
 
-        static Paragraph heading(String text) {
+        public static Paragraph heading(String text) {
             return new Paragraph("", text, HEADING_MM, HEADING_MM);
         }
     }
 
     /** Sets as many whole paragraphs as have room and returns the others. */
-    List<Paragraph> set(List<Paragraph> paragraphs) {
+    public List<Paragraph> set(List<Paragraph> paragraphs) {
         for (int i = 0; i < paragraphs.size(); i++) {
             if (!set(paragraphs.get(i))) {
                 return paragraphs.subList(i, paragraphs.size());
@@ -76,15 +77,18 @@ final class TextColumn {
         return true;
     }
 
-    void skip(double mm) {
+    /** Leaves room. */
+    public void skip(double mm) {
         top -= mm;
     }
 
-    double top() {
+    /** Where the next paragraph begins. */
+    public double top() {
         return top;
     }
 
-    List<Shape> shapes() {
+    /** What has been set so far. */
+    public List<Shape> shapes() {
         return shapes;
     }
 

@@ -1,0 +1,20 @@
+package org.vanewright.layout;
+
+import java.util.List;
+
+/** What flights say of a layout. Whoever records flights gives one; layouts themselves know nothing of them. */
+public interface FlightEvidence {
+    /** Published results with any revision of the layout, newest first. */
+    List<FlownResult> of(String layoutSlug);
+
+    /**
+     * A result.
+     *
+     * @param name of the campaign
+     * @param path of its page, at the revision that was published
+     * @param layoutRevision that was flown
+     * @param sentence what may be said
+     * @param invented true for demonstration data
+     */
+    record FlownResult(String name, String path, int layoutRevision, String sentence, boolean invented) {}
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package org.vanewright.campaign;
+
+import org.jspecify.annotations.NullMarked;

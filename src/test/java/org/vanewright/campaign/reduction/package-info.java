@@ -1,0 +1,4 @@
+@NullMarked
+package org.vanewright.campaign.reduction;
+
+import org.jspecify.annotations.NullMarked;
