@@ -1,6 +1,7 @@
 package org.vanewright.campaign.web;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
@@ -140,7 +141,7 @@ final class TuftMaps {
         double height = (cell.toChord() - cell.fromChord())
                 * PlanSheet.panelAt(panels, tuft.stationMm()).chordMm(tuft.stationMm())
                 * sheet.mmPerMm();
-        double scale = Math.clamp(0.08 * Math.min(1.4 * width, height), 0.1, 0.7);
+        double scale = Math.max(0.1, Math.min(0.7, 0.08 * Math.min(1.4 * width, height)));
         return new TuftMap.Cell(
                 points(corners),
                 kind,
@@ -159,7 +160,8 @@ final class TuftMaps {
         stations.add(toMm);
         List<Point2> corners = new ArrayList<>();
         stations.forEach(y -> corners.add(at(y, fromChord, left)));
-        stations.reversed().forEach(y -> corners.add(at(y, toChord, left)));
+        Collections.reverse(stations);
+        stations.forEach(y -> corners.add(at(y, toChord, left)));
         return corners;
     }
 

@@ -78,6 +78,12 @@ final class TuftWords {
                 .collect(Collectors.joining(" · "));
     }
 
+    /** A survey without its letters. */
+    static String shortLine(TuftSurveyDocument survey) {
+        String more = circumstances(survey);
+        return condition(survey) + (more.isEmpty() ? "" : " · " + more);
+    }
+
     /** What was not as in the plan, when it was, and the remark. */
     static String circumstances(TuftSurveyDocument survey) {
         return Stream.of(
@@ -171,7 +177,7 @@ final class TuftWords {
                 + share(difference.after().steady()) + " after.";
     }
 
-    private static String tufts(int count) {
+    static String tufts(int count) {
         return count + (count == 1 ? " tuft" : " tufts");
     }
 

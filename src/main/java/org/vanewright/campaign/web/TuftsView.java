@@ -129,7 +129,7 @@ public record TuftsView(
                     seen ? TuftWords.share(shares.reversed()) : "–",
                     shares.seen() == shares.tufts()
                             ? "none"
-                            : (shares.tufts() - shares.seen()) + " tufts, " + TuftWords.share(shares.notSeen()),
+                            : TuftWords.tufts(shares.tufts() - shares.seen()) + ", " + TuftWords.share(shares.notSeen()),
                     TuftWords.line(SeparationLine.of(survey)),
                     TuftWords.circumstances(document),
                     campaign.photographs().stream()
