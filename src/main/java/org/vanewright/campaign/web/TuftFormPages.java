@@ -90,7 +90,7 @@ class TuftFormPages {
                 String.valueOf(grid.id()),
                 TuftWords.title(grid) + ": " + grid.size() + " tufts, stations " + TuftWords.stations(grid, units),
                 grid.surveys().stream()
-                        .map(s -> new Line(String.valueOf(s.id()), TuftWords.shortLine(s)))
+                        .map(s -> new Line(String.valueOf(s.id()), TuftWords.shortLine(s, units)))
                         .toList());
     }
 

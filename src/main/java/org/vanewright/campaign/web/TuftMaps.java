@@ -169,23 +169,23 @@ final class TuftMaps {
         return sheet.at(PlanSheet.panelAt(panels, stationMm), stationMm, chordFraction, left);
     }
 
-    /** Each run from the edge of its first cell to that of its last. */
+    /** Each run along the front edges of its cells, so that the tufts' marks stay free. */
     private List<String> lines(SeparationLine line) {
         List<String> lines = new ArrayList<>();
         for (List<SeparationLine.Point> run : line.runs()) {
             SeparationLine.Point first = run.get(0);
             SeparationLine.Point last = run.get(run.size() - 1);
             List<Point2> points = new ArrayList<>();
-            points.add(at(cellOf(first).fromMm(), first.chordFraction(), first.left()));
-            run.forEach(p -> points.add(at(p.stationMm(), p.chordFraction(), p.left())));
-            points.add(at(cellOf(last).toMm(), last.chordFraction(), last.left()));
+            points.add(at(cellOf(first).fromMm(), cellOf(first).fromChord(), first.left()));
+            run.forEach(p -> points.add(at(p.stationMm(), cellOf(p).fromChord(), p.left())));
+            points.add(at(cellOf(last).toMm(), cellOf(last).fromChord(), last.left()));
             lines.add(points(points));
         }
         return lines;
     }
 
     private Tuft.Cell cellOf(SeparationLine.Point point) {
-        return grid.tufts().get(point.station() * grid.rows()).cell();
+        return grid.tufts().get(point.station() * grid.rows() + point.row()).cell();
     }
 
     private static String points(List<Point2> points) {

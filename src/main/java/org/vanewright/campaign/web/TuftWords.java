@@ -1,5 +1,7 @@
 package org.vanewright.campaign.web;
 
+import java.time.Instant;
+import java.time.format.DateTimeParseException;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Locale;
@@ -73,23 +75,36 @@ final class TuftWords {
                         condition(survey),
                         or(survey.states(), "nothing seen"),
                         photographs == 0 ? "" : photographs + (photographs == 1 ? " photograph" : " photographs"),
-                        circumstances(survey))
+                        circumstances(survey, or(survey.at(), "")))
                 .filter(w -> !w.isEmpty())
                 .collect(Collectors.joining(" · "));
     }
 
     /** A survey without its letters. */
-    static String shortLine(TuftSurveyDocument survey) {
-        String more = circumstances(survey);
+    static String shortLine(TuftSurveyDocument survey, Units units) {
+        String more = circumstances(survey, units);
         return condition(survey) + (more.isEmpty() ? "" : " · " + more);
     }
 
     /** What was not as in the plan, when it was, and the remark. */
-    static String circumstances(TuftSurveyDocument survey) {
+    static String circumstances(TuftSurveyDocument survey, Units units) {
+        return circumstances(survey, when(survey.at(), units));
+    }
+
+    /** A time as pages show it; what is none as it was typed. */
+    private static String when(@Nullable String at, Units units) {
+        try {
+            return at == null ? "" : units.minute(Instant.parse(at));
+        } catch (DateTimeParseException e) {
+            return at;
+        }
+    }
+
+    private static String circumstances(TuftSurveyDocument survey, String at) {
         return Stream.of(
                         survey.flaps() == null ? "" : "flaps " + survey.flaps(),
                         survey.power() == null ? "" : "power " + survey.power(),
-                        or(survey.at(), ""),
+                        at,
                         or(survey.remark(), ""))
                 .filter(w -> !w.isEmpty())
                 .collect(Collectors.joining(" · "));

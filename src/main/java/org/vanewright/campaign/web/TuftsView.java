@@ -131,7 +131,7 @@ public record TuftsView(
                             ? "none"
                             : TuftWords.tufts(shares.tufts() - shares.seen()) + ", " + TuftWords.share(shares.notSeen()),
                     TuftWords.line(SeparationLine.of(survey)),
-                    TuftWords.circumstances(document),
+                    TuftWords.circumstances(document, units),
                     campaign.photographs().stream()
                             .filter(use -> document.photographs().contains(String.valueOf(use.sha256())))
                             .toList());

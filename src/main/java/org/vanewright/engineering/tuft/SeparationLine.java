@@ -21,6 +21,7 @@ public record SeparationLine(List<Point> points) {
      *
      * @param left side of the aircraft
      * @param station place in the grid's stations
+     * @param row place in the grid's chord fractions
      * @param stationMm span station
      * @param chordFraction of the foremost tuft that is not steady, all seen behind it not steady either
      * @param steadyFraction chord fraction of the nearest steady tuft ahead; null where none was seen
@@ -28,6 +29,7 @@ public record SeparationLine(List<Point> points) {
     public record Point(
             boolean left,
             int station,
+            int row,
             double stationMm,
             double chordFraction,
             @Nullable Double steadyFraction) {}
@@ -59,7 +61,12 @@ public record SeparationLine(List<Point> points) {
         return foremost == null
                 ? null
                 : new Point(
-                        foremost.left(), foremost.station(), foremost.stationMm(), foremost.chordFraction(), steady);
+                        foremost.left(),
+                        foremost.station(),
+                        foremost.row(),
+                        foremost.stationMm(),
+                        foremost.chordFraction(),
+                        steady);
     }
 
     /** Runs of neighbouring stations on one side, to be drawn as one line each. */

@@ -50,7 +50,7 @@ class TuftPagesTest extends ServerTest {
 
     private JsonNode content(SignedIn member, String draft) {
         String id = draft.substring(draft.lastIndexOf('/') + 1);
-        return json(get(API + "/drafts/" + id, "Authorization", token(member)), 200)
+        return json(get("/api/v1/drafts/" + id, "Authorization", token(member)), 200)
                 .get("content");
     }
 
@@ -153,7 +153,7 @@ class TuftPagesTest extends ServerTest {
         assertThat(refused.body()).contains("fast").contains("right-1-row-1");
         typed.put("indicatedAirspeedKt", "1");
         typed.put("right[1].row[1]", "S");
-        assertThat(member.postForm(survey, typed).body()).contains("5 to 350").contains("noon");
+        assertThat(member.postForm(survey, typed).body()).contains("Must be a number from 5").contains("noon");
         assertThat(content(member, draft).get("tufts").get(0).has("surveys")).isFalse();
         assertThat(member.page(draft + "/tufts/unknown", 404).text()).doesNotContain("Exception");
         assertThat(member.page(survey + "/surveys/unknown", 404).text()).doesNotContain("Exception");

@@ -165,10 +165,10 @@ class TuftSurveyTest {
         SeparationLine line = SeparationLine.of(TuftSurvey.of(grid, "SUSR" + "S-UR" + "UUUU" + "RUUS" + "SS-U"));
         assertThat(line.points())
                 .containsExactly(
-                        new SeparationLine.Point(false, 0, 100, 0.8, 0.6),
-                        new SeparationLine.Point(false, 1, 300, 0.6, 0.2),
-                        new SeparationLine.Point(false, 2, 500, 0.2, null),
-                        new SeparationLine.Point(false, 4, 900, 0.8, 0.4));
+                        new SeparationLine.Point(false, 0, 3, 100, 0.8, 0.6),
+                        new SeparationLine.Point(false, 1, 2, 300, 0.6, 0.2),
+                        new SeparationLine.Point(false, 2, 0, 500, 0.2, null),
+                        new SeparationLine.Point(false, 4, 3, 900, 0.8, 0.4));
         assertThat(line.runs()).extracting(List::size).containsExactly(3, 1);
     }
 
