@@ -100,7 +100,7 @@ class TuftPagesTest extends ServerTest {
         HttpResponse<String> rest = member.postForm(survey, typed);
         assertThat(rest.statusCode()).isEqualTo(200);
         assertThat(content(member, draft).get("tufts").get(0).has("surveys")).as("not saved yet").isFalse();
-        assertThat(rest.body()).contains("Right 3.00");
+        assertThat(rest.body()).contains("aria-label=\"Right 3\u00a0m, 80 %\"");
 
         typed.put("action", "save");
         typed.put("right[1].row[0]", "U");
