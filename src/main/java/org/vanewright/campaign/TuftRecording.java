@@ -45,7 +45,8 @@ public class TuftRecording {
         }
         checks.throwIfAny();
         return recording.change(draftId, campaign -> {
-            if (campaign.tufts().stream().anyMatch(g -> String.valueOf(grid.id()).equals(g.id()))) {
+            if (campaign.tufts().stream()
+                    .anyMatch(g -> String.valueOf(grid.id()).equals(g.id()))) {
                 return campaign;
             }
             List<TuftGridDocument> all = new ArrayList<>(campaign.tufts());
@@ -92,8 +93,8 @@ public class TuftRecording {
         List<String> taken = pictures.stream().map(photographs::take).distinct().toList();
         return recording.change(draftId, campaign -> {
             CampaignDocument shown = campaign.withPhotographs(joined(campaign.photographs(), taken, survey));
-            TuftSurveyDocument full = survey.withPhotographs(
-                    Stream.concat(survey.photographs().stream(), taken.stream())
+            TuftSurveyDocument full =
+                    survey.withPhotographs(Stream.concat(survey.photographs().stream(), taken.stream())
                             .distinct()
                             .toList());
             TuftGridDocument changed = placed(grid(shown, gridId), full);
@@ -125,8 +126,7 @@ public class TuftRecording {
         } else if (all.size() < TuftRules.MAX_SURVEYS) {
             all.add(survey);
         } else {
-            throw refused(
-                    "states", "one more survey", "at most " + TuftRules.MAX_SURVEYS + " surveys of one grid");
+            throw refused("states", "one more survey", "at most " + TuftRules.MAX_SURVEYS + " surveys of one grid");
         }
         return grid.withSurveys(all);
     }

@@ -36,7 +36,6 @@ public record TuftSurveyDocument(
 
     /** The same with other photographs. */
     public TuftSurveyDocument withPhotographs(List<String> other) {
-        return new TuftSurveyDocument(
-                id, configuration, indicatedAirspeedKt, flaps, power, at, states, other, remark);
+        return new TuftSurveyDocument(id, configuration, indicatedAirspeedKt, flaps, power, at, states, other, remark);
     }
 }

@@ -16,7 +16,11 @@ class TuftRulesTest {
     private static final String HASH = "0".repeat(64);
 
     private static TuftSurveyDocument survey(
-            @Nullable String id, String key, @Nullable Double knots, @Nullable String states, List<String> photographs) {
+            @Nullable String id,
+            String key,
+            @Nullable Double knots,
+            @Nullable String states,
+            List<String> photographs) {
         return new TuftSurveyDocument(id, key, knots, null, null, null, states, photographs, null);
     }
 
@@ -34,7 +38,8 @@ class TuftRulesTest {
 
     @Test
     void aSurveyWithEverythingPasses() {
-        assertThat(fields(grid(List.of(survey("s", "B", 48.0, "SU-R", List.of(HASH)))))).isEmpty();
+        assertThat(fields(grid(List.of(survey("s", "B", 48.0, "SU-R", List.of(HASH))))))
+                .isEmpty();
     }
 
     @Test
@@ -79,7 +84,9 @@ class TuftRulesTest {
     @Test
     void thereIsAMostOfEverything() {
         TuftGridDocument grid = grid(List.of());
-        assertThat(fields(grid, grid, grid, grid, grid)).contains("tufts", "tufts[3].id").doesNotContain("tufts[4].id");
+        assertThat(fields(grid, grid, grid, grid, grid))
+                .contains("tufts", "tufts[3].id")
+                .doesNotContain("tufts[4].id");
         assertThat(fields(grid(Collections.nCopies(31, survey("s", "A", 48.0, "SSSS", List.of())))))
                 .contains("tufts[0].surveys");
     }

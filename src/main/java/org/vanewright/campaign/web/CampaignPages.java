@@ -71,8 +71,7 @@ class CampaignPages {
     }
 
     @GetMapping("/campaigns/" + RecordPaths.SLUG)
-    String latest(
-            @PathVariable("slug") String slug, @RequestAttribute("units") Units units, Model model) {
+    String latest(@PathVariable("slug") String slug, @RequestAttribute("units") Units units, Model model) {
         return show(campaigns.shown(slug), units, model);
     }
 
@@ -105,8 +104,7 @@ class CampaignPages {
         model.addAttribute(
                 "result", reduced.map(r -> ResultView.of(r, "result-")).orElse(null));
         model.addAttribute(
-                "tufts",
-                TuftsView.of(campaign, airframe.map(Revision::content).orElse(null), units));
+                "tufts", TuftsView.of(campaign, airframe.map(Revision::content).orElse(null), units));
         model.addAttribute("handling", HandlingView.of(campaign));
         model.addAttribute("history", campaigns.history(revision.slug()));
         return "campaign/show";

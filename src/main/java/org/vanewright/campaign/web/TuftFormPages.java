@@ -30,8 +30,8 @@ import org.vanewright.record.photograph.PhotographUse;
 class TuftFormPages {
     private static final List<Option> SIDES =
             List.of(new Option("UPPER", "Upper side"), new Option("LOWER", "Lower side"));
-    private static final List<Option> WINGS = List.of(
-            new Option("BOTH", "Right and left"), new Option("RIGHT", "Right"), new Option("LEFT", "Left"));
+    private static final List<Option> WINGS =
+            List.of(new Option("BOTH", "Right and left"), new Option("RIGHT", "Right"), new Option("LEFT", "Left"));
     /** What a tuft may be said to do, the mark it is drawn with, and the word beneath. */
     private static final List<Pick> PICKS = List.of(
             new Pick("S", "steady", "steady"),

@@ -37,7 +37,11 @@ public record TuftMap(
      * @param words where it is and what it did
      */
     public record Cell(
-            String points, String kind, String place, @Nullable String field, String words) {}
+            String points,
+            String kind,
+            String place,
+            @Nullable String field,
+            String words) {}
 
     /** Lettering at a place. */
     public record Label(String x, String y, String text) {}

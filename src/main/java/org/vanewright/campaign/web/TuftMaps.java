@@ -39,8 +39,8 @@ final class TuftMaps {
     private final Units units;
 
     TuftMaps(AirframeDocument airframe, TuftGridDocument document, Units units) {
-        this.panels = Surfaces.toWing(
-                SurfaceDrawings.named(airframe, Objects.requireNonNullElse(document.surface(), "")));
+        this.panels =
+                Surfaces.toWing(SurfaceDrawings.named(airframe, Objects.requireNonNullElse(document.surface(), "")));
         this.grid = Tufts.grid(airframe, document);
         this.sides = Objects.requireNonNullElse(document.wings(), Wings.RIGHT).sides();
         this.sheet = PlanSheet.fitting(panels, sides.size() == 2);
@@ -86,14 +86,12 @@ final class TuftMaps {
         };
     }
 
-    private TuftMap map(
-            String id, String title, String description, List<TuftMap.Cell> cells, List<String> lines) {
+    private TuftMap map(String id, String title, String description, List<TuftMap.Cell> cells, List<String> lines) {
         List<Point2> corners = new ArrayList<>();
         List<String> outlines = new ArrayList<>();
         for (boolean left : sides) {
             for (WingPanel panel : panels) {
-                List<Point2> outline =
-                        region(panel.innerStationMm(), panel.outerStationMm(), 0, 1, left);
+                List<Point2> outline = region(panel.innerStationMm(), panel.outerStationMm(), 0, 1, left);
                 corners.addAll(outline);
                 outlines.add(points(outline));
             }

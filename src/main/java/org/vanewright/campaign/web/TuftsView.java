@@ -32,8 +32,7 @@ import org.vanewright.record.photograph.PhotographUse;
  * @param differences from the unmodified aircraft, one for each other configuration and speed
  * @param speeds maps, slowest speed last
  */
-public record TuftsView(
-        String title, String facts, List<Row> rows, List<Difference> differences, List<Speed> speeds) {
+public record TuftsView(String title, String facts, List<Row> rows, List<Difference> differences, List<Speed> speeds) {
     /** A survey in figures. */
     public record Row(
             String configuration,
@@ -129,7 +128,8 @@ public record TuftsView(
                     seen ? TuftWords.share(shares.reversed()) : "–",
                     shares.seen() == shares.tufts()
                             ? "none"
-                            : TuftWords.tufts(shares.tufts() - shares.seen()) + ", " + TuftWords.share(shares.notSeen()),
+                            : TuftWords.tufts(shares.tufts() - shares.seen()) + ", "
+                                    + TuftWords.share(shares.notSeen()),
                     TuftWords.line(SeparationLine.of(survey)),
                     TuftWords.circumstances(document, units),
                     campaign.photographs().stream()

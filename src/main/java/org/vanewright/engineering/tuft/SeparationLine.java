@@ -74,8 +74,7 @@ public record SeparationLine(List<Point> points) {
         List<List<Point>> runs = new ArrayList<>();
         Point before = null;
         for (Point point : points) {
-            boolean joined =
-                    before != null && before.left() == point.left() && before.station() + 1 == point.station();
+            boolean joined = before != null && before.left() == point.left() && before.station() + 1 == point.station();
             if (!joined) {
                 runs.add(new ArrayList<>());
             }

@@ -67,7 +67,6 @@ public record TuftSurvey(TuftGrid grid, List<TuftState> states) {
         double reversed = areas[TuftState.REVERSED.ordinal()];
         double sum = steady + unsteady + reversed;
         double by = sum == 0 ? 1 : sum;
-        return new AreaShares(
-                steady / by, unsteady / by, reversed / by, sum, grid.areaMm2(), seen, grid.size());
+        return new AreaShares(steady / by, unsteady / by, reversed / by, sum, grid.areaMm2(), seen, grid.size());
     }
 }

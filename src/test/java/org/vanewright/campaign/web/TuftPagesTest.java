@@ -3,14 +3,17 @@ package org.vanewright.campaign.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.Test;
 import org.vanewright.account.Role;
+import org.vanewright.testing.Pictures;
 import org.vanewright.testing.ServerTest;
 import org.vanewright.testing.SignedIn;
 import tools.jackson.databind.JsonNode;
@@ -22,7 +25,16 @@ class TuftPagesTest extends ServerTest {
     private static final String SLUG = "clean-stall-with-pairs-over-the-taper";
     private static final String API = "/api/v1/campaigns";
     private static final Map<String, String> GRID = Map.of(
-            "surface", "Wing", "side", "UPPER", "wings", "RIGHT", "stationsMm", "1000; 2000 3000", "chordPercent", "40 80");
+            "surface",
+            "Wing",
+            "side",
+            "UPPER",
+            "wings",
+            "RIGHT",
+            "stationsMm",
+            "1000; 2000 3000",
+            "chordPercent",
+            "40 80");
 
     private final Map<SignedIn, String> tokens = new HashMap<>();
 
@@ -31,14 +43,13 @@ class TuftPagesTest extends ServerTest {
     }
 
     private ObjectNode document(String name) {
-        ObjectNode content = (ObjectNode)
-                json(get(API + "/" + SLUG + "/revisions/1"), 200).get("content");
+        ObjectNode content =
+                (ObjectNode) json(get(API + "/" + SLUG + "/revisions/1"), 200).get("content");
         return content.put("name", name);
     }
 
     private String draft(SignedIn member, ObjectNode document) {
-        JsonNode created =
-                json(postJson(API, document.toString(), "Authorization", token(member)), 201);
+        JsonNode created = json(postJson(API, document.toString(), "Authorization", token(member)), 201);
         return "/campaigns/drafts/" + created.get("id").asString();
     }
 
@@ -79,7 +90,8 @@ class TuftPagesTest extends ServerTest {
         assertThat(tufts.select(".tuft-show input[type=radio]")).hasSize(8);
         assertThat(tufts.text()).contains("1 tuft, 2 %").contains("no interval").doesNotContain("NaN");
         assertThat(page.select("*[style]")).isEmpty();
-        assertThat(page("/campaigns/" + SLUG + "/revisions/1", 200).select("#provenance, section")
+        assertThat(page("/campaigns/" + SLUG + "/revisions/1", 200)
+                        .select("#provenance, section")
                         .text())
                 .contains("Tuft surveys");
     }
@@ -96,10 +108,23 @@ class TuftPagesTest extends ServerTest {
         assertThat(form.select(".tuft-row input[type=radio][checked][value=-]")).hasSize(6);
 
         Map<String, String> typed = fields(
-                form, Map.of("indicatedAirspeedKt", "52", "right[0].row[0]", "S", "right[2].row[1]", "R", "action", "steady"));
+                form,
+                Map.of(
+                        "configuration",
+                        "A",
+                        "indicatedAirspeedKt",
+                        "52",
+                        "right[0].row[0]",
+                        "S",
+                        "right[2].row[1]",
+                        "R",
+                        "action",
+                        "steady"));
         HttpResponse<String> rest = member.postForm(survey, typed);
         assertThat(rest.statusCode()).isEqualTo(200);
-        assertThat(content(member, draft).get("tufts").get(0).has("surveys")).as("not saved yet").isFalse();
+        assertThat(content(member, draft).get("tufts").get(0).has("surveys"))
+                .as("not saved yet")
+                .isFalse();
         assertThat(rest.body()).contains("aria-label=\"Right 3\u00a0m, 80 %\"");
 
         typed.put("action", "save");
@@ -114,14 +139,18 @@ class TuftPagesTest extends ServerTest {
         assertThat(shown.select("svg.tuft-map")).hasSize(1);
         assertThat(shown.select(".recorded li").text()).contains("A at 52 kt indicated");
         String recorded = shown.select(".recorded li a").attr("href");
-        assertThat(member.page(recorded, 200).select("input[name='right[2].row[1]'][checked]").attr("value"))
+        assertThat(member.page(recorded, 200)
+                        .select("input[name='right[2].row[1]'][checked]")
+                        .attr("value"))
                 .isEqualTo("R");
         String grid = survey.substring(survey.lastIndexOf('/'));
-        assertThat(member.postForm(draft + "/tufts" + grid + "/remove", Map.of()).statusCode())
+        assertThat(member.postForm(draft + "/tufts" + grid + "/remove", Map.of())
+                        .statusCode())
                 .as("has a survey")
                 .isEqualTo(400);
         assertThat(member.postForm(recorded + "/remove", Map.of()).statusCode()).isEqualTo(303);
-        assertThat(member.postForm(draft + "/tufts" + grid + "/remove", Map.of()).statusCode())
+        assertThat(member.postForm(draft + "/tufts" + grid + "/remove", Map.of())
+                        .statusCode())
                 .isEqualTo(303);
         assertThat(content(member, draft).has("tufts")).isFalse();
     }
@@ -145,7 +174,9 @@ class TuftPagesTest extends ServerTest {
         }
         assertThat(content(member, draft).has("tufts")).isFalse();
         member.postForm(draft + "/tufts", GRID);
-        String survey = member.page(draft + "/tufts", 200).select("a.button[href*=/tufts/]").attr("href");
+        String survey = member.page(draft + "/tufts", 200)
+                .select("a.button[href*=/tufts/]")
+                .attr("href");
         Map<String, String> typed = fields(
                 member.page(survey, 200), Map.of("indicatedAirspeedKt", "fast", "right[1].row[1]", "X", "at", "noon"));
         HttpResponse<String> refused = member.postForm(survey, typed);
@@ -153,10 +184,45 @@ class TuftPagesTest extends ServerTest {
         assertThat(refused.body()).contains("fast").contains("right-1-row-1");
         typed.put("indicatedAirspeedKt", "1");
         typed.put("right[1].row[1]", "S");
-        assertThat(member.postForm(survey, typed).body()).contains("Must be a number from 5").contains("noon");
+        assertThat(member.postForm(survey, typed).body())
+                .contains("Must be a number from 5")
+                .contains("noon");
         assertThat(content(member, draft).get("tufts").get(0).has("surveys")).isFalse();
         assertThat(member.page(draft + "/tufts/unknown", 404).text()).doesNotContain("Exception");
         assertThat(member.page(survey + "/surveys/unknown", 404).text()).doesNotContain("Exception");
+    }
+
+    @Test
+    void aPhotographIsKeptWithItsSurveyAndARefusedOneKeepsNothing() {
+        SignedIn member = signIn(Role.MEMBER);
+        String draft = emptyDraft(member, "Tufts with a photograph");
+        member.postForm(draft + "/tufts", GRID);
+        String survey =
+                member.page(draft + "/tufts", 200).select("a.button[href*=/tufts/]").attr("href");
+        Map<String, String> typed = fields(
+                member.page(survey, 200),
+                Map.of("configuration", "B", "indicatedAirspeedKt", "52", "right[0].row[1]", "U", "action", "save"));
+        byte[] nothing = "no picture".getBytes(StandardCharsets.UTF_8);
+        HttpResponse<String> refused = member.postFile(survey, typed, "pictures", nothing);
+        assertThat(refused.statusCode()).isEqualTo(422);
+        assertThat(Jsoup.parse(refused.body())
+                        .select("input[name='right[0].row[1]'][checked]")
+                        .attr("value"))
+                .isEqualTo("U");
+        assertThat(content(member, draft).get("tufts").get(0).has("surveys")).isFalse();
+
+        byte[] picture = Pictures.encoded(Pictures.quarters(640, 480), "png");
+        assertThat(member.postFile(survey, typed, "pictures", picture).statusCode())
+                .isEqualTo(303);
+        JsonNode content = content(member, draft);
+        String hash = content.get("photographs").get(0).get("sha256").asString();
+        JsonNode saved = content.get("tufts").get(0).get("surveys").get(0);
+        assertThat(saved.get("photographs").get(0).asString()).isEqualTo(hash);
+        Document shown = member.page(draft + "/tufts", 200);
+        assertThat(shown.select("a[href='/photographs/" + hash + ".jpg']")).hasSize(1);
+        String recorded = shown.select(".recorded li a").attr("href");
+        assertThat(member.page(recorded, 200).select("input[type=checkbox][checked]").attr("value"))
+                .isEqualTo(hash);
     }
 
     @Test

@@ -20,8 +20,7 @@ class TuftSurveyTest {
     private static final List<WingPanel> TAPERED = List.of(Grids.panel(0, 1000, 1000, 500));
 
     private static TuftSurvey survey(String letters) {
-        return TuftSurvey.of(
-                TuftGrid.of(TAPERED, List.of(250.0, 750.0), List.of(0.25, 0.75), Wings.RIGHT), letters);
+        return TuftSurvey.of(TuftGrid.of(TAPERED, List.of(250.0, 750.0), List.of(0.25, 0.75), Wings.RIGHT), letters);
     }
 
     private static double areaMm2(List<WingPanel> panels) {
@@ -124,7 +123,10 @@ class TuftSurveyTest {
         for (int run = 0; run < RUNS; run++) {
             List<WingPanel> panels = Grids.wing(chance);
             List<Double> stations = Grids.between(
-                    chance, panels.get(0).innerStationMm(), panels.get(panels.size() - 1).outerStationMm(), 5);
+                    chance,
+                    panels.get(0).innerStationMm(),
+                    panels.get(panels.size() - 1).outerStationMm(),
+                    5);
             List<Double> fractions = Grids.between(chance, 0, 1, 4);
             List<TuftState> one = Grids.states(chance, 20);
             List<TuftState> two = new ArrayList<>(one);
@@ -176,8 +178,7 @@ class TuftSurveyTest {
     void aDifferenceTakesOnlyTheTuftsSeenBothTimes() {
         TuftDifference difference = TuftDifference.of(survey("SUR-"), survey("USU-"));
         assertThat(difference.changes())
-                .containsExactly(
-                        Change.NO_LONGER_STEADY, Change.BECAME_STEADY, Change.OTHERWISE, Change.UNKNOWN);
+                .containsExactly(Change.NO_LONGER_STEADY, Change.BECAME_STEADY, Change.OTHERWISE, Change.UNKNOWN);
         TuftDifference half = TuftDifference.of(survey("U-UU"), survey("SSUU"));
         assertThat(half.change(TuftState.STEADY)).isCloseTo(218_750.0 / 531_250, within(1e-12));
         assertThat(half.change(TuftState.NOT_SEEN)).isZero();
@@ -214,8 +215,8 @@ class TuftSurveyTest {
                 .isInstanceOf(InvalidInputException.class);
         assertThatThrownBy(() -> TuftGrid.of(TAPERED, List.of(Double.NaN), List.of(0.5), Wings.LEFT))
                 .isInstanceOf(InvalidInputException.class);
-        TuftSurvey elsewhere = TuftSurvey.of(
-                TuftGrid.of(TAPERED, List.of(200.0, 750.0), List.of(0.25, 0.75), Wings.RIGHT), "SSSS");
+        TuftSurvey elsewhere =
+                TuftSurvey.of(TuftGrid.of(TAPERED, List.of(200.0, 750.0), List.of(0.25, 0.75), Wings.RIGHT), "SSSS");
         assertThatThrownBy(() -> TuftDifference.of(survey("SSSS"), elsewhere))
                 .isInstanceOf(InvalidInputException.class);
     }
