@@ -55,8 +55,7 @@ class CampaignPagesTest extends ServerTest {
     @Test
     void everySentenceOfTheClaimOpensToTheNumbersBehindIt() {
         Document page = page(DEMO, 200);
-        Element claim = page.selectFirst(".claim");
-        assertThat(claim).isNotNull();
+        Element claim = page.expectFirst(".claim");
         assertThat(claim.select("summary span").text())
                 .matches("Stall speed lower by 2\\.\\d kt \\(95 % interval \\d\\.\\d to \\d\\.\\d, 6 and 6 blocks\\)\\.");
         assertThat(claim.select("dt").eachText())
