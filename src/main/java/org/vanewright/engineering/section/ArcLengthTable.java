@@ -79,6 +79,25 @@ final class ArcLengthTable {
         return solver().solve(MAX_EVALUATIONS, u -> integral(low, u) - wanted, low, high, Math.min(start, high));
     }
 
+    /**
+     * Parameter about at an arc length: the cubic through the panel's ends with the slopes there, or the straight line
+     * where that cubic might turn back.
+     */
+    double parameterNear(double arc) {
+        int panel = panelOf(arcs, arc);
+        double length = arcs[panel + 1] - arcs[panel];
+        double t = Math.max(0, Math.min(1, (arc - arcs[panel]) / length));
+        double width = nodes[panel + 1] - nodes[panel];
+        double mean = width / length;
+        double first = 1 / curve.speed(nodes[panel]);
+        double second = 1 / curve.speed(nodes[panel + 1]);
+        if (!(Math.max(first, second) < 3 * mean)) {
+            return nodes[panel] + t * width;
+        }
+        double r = 1 - t;
+        return nodes[panel] + t * t * (3 - 2 * t) * width + length * t * r * (r * first - t * second);
+    }
+
     /** The root finder every query uses: to 1e-14, within a known bracket. */
     static BracketingNthOrderBrentSolver solver() {
         return new BracketingNthOrderBrentSolver(1e-14, 1e-14, 1e-15, 5);

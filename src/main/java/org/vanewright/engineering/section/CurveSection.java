@@ -1,5 +1,8 @@
 package org.vanewright.engineering.section;
 
+import java.util.Arrays;
+import java.util.List;
+
 /**
  * A section made of two parametric curves from the leading edge; equal to another when written by the same spec.
  *
@@ -54,6 +57,12 @@ final class CurveSection implements Section {
     @Override
     public SkinPoint atArcLength(SurfaceSide side, double arcLength) {
         return of(side).atArcLength(arcLength);
+    }
+
+    @Override
+    public List<SkinPoint> nearArcLengths(SurfaceSide side, double[] arcLengths) {
+        SkinSide skin = of(side);
+        return Arrays.stream(arcLengths).mapToObj(skin::nearArcLength).toList();
     }
 
     @Override

@@ -1,5 +1,8 @@
 package org.vanewright.engineering.section;
 
+import java.util.Arrays;
+import java.util.List;
+
 /**
  * An aerofoil section with unit chord: leading edge at (0, 0), x rearward, y up. Immutable.
  *
@@ -28,6 +31,19 @@ public interface Section {
      * @throws IllegalArgumentException outside that range or not finite
      */
     SkinPoint atArcLength(SurfaceSide side, double arcLength);
+
+    /**
+     * The skin near many distances along it, for panels: each place is exact, with the arc length that belongs to it, yet
+     * lies only about as far along as asked. Both ends of the side are met exactly.
+     *
+     * @param arcLengths from 0 to {@link #arcLength}
+     * @throws IllegalArgumentException outside that range or not finite
+     */
+    default List<SkinPoint> nearArcLengths(SurfaceSide side, double[] arcLengths) {
+        return Arrays.stream(arcLengths)
+                .mapToObj(arc -> atArcLength(side, arc))
+                .toList();
+    }
 
     /** Length of one side from leading to trailing edge, in chords. */
     double arcLength(SurfaceSide side);

@@ -53,6 +53,13 @@ final class SkinSide {
         return pointAt(table.parameterAt(within), within);
     }
 
+    /** An exact place with its arc length, about as far along as asked; spares the root finding. */
+    SkinPoint nearArcLength(double arc) {
+        double within = clamp(arc, 0, table.length(), "arc length");
+        double parameter = table.parameterNear(within);
+        return pointAt(parameter, table.arcAt(parameter));
+    }
+
     SkinPoint atX(double x) {
         double within = clamp(x, startX, endX, "x");
         double parameter = parameterAtX(within);
