@@ -70,8 +70,7 @@ final class Displacement {
         double length = FELT_OVER * layer.momentum[i];
         if (layer.transition != Layer.NOWHERE) {
             double extent = Math.min(
-                    5 * Math.pow(layer.transition / viscosity, 0.8) * viscosity,
-                    LONGEST_TRANSITION * layer.transition);
+                    5 * Math.pow(layer.transition / viscosity, 0.8) * viscosity, LONGEST_TRANSITION * layer.transition);
             double away = (layer.edge.s[i] - layer.transition) / extent;
             length = Math.max(length, OF_TRANSITION * extent * Math.exp(-away * away));
         }

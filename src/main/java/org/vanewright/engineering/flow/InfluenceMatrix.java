@@ -30,6 +30,7 @@ final class InfluenceMatrix {
     private final PanelGeometry geometry;
     /** Logarithms of the squared distances between the ends; each counts for both. */
     private final double[][] logs;
+
     private final double[] squares;
 
     InfluenceMatrix(PanelGeometry geometry) {

@@ -64,7 +64,8 @@ final class PanelSpacing {
             bends = means(bends);
         }
         for (int i = 0; i <= SAMPLES; i++) {
-            // the trailing edge is the cosine's alone, so that four times shorter panels stand there at twice their number
+            // the trailing edge is the cosine's alone, so that four times shorter panels stand there at twice their
+            // number
             bends[i] *= 1 - (double) (i * i) / (SAMPLES * SAMPLES);
         }
         double[] turned = new double[SAMPLES + 1];

@@ -40,9 +40,7 @@ public interface Section {
      * @throws IllegalArgumentException outside that range or not finite
      */
     default List<SkinPoint> nearArcLengths(SurfaceSide side, double[] arcLengths) {
-        return Arrays.stream(arcLengths)
-                .mapToObj(arc -> atArcLength(side, arc))
-                .toList();
+        return Arrays.stream(arcLengths).mapToObj(arc -> atArcLength(side, arc)).toList();
     }
 
     /** Length of one side from leading to trailing edge, in chords. */

@@ -92,6 +92,22 @@ class FlowPropertyTest {
         assertThat(before).isLessThan(0.9);
     }
 
+    /** At low Reynolds numbers transition is long and far aft, and must not wander from pass to pass. */
+    @ParameterizedTest
+    @ValueSource(strings = {"0012", "2412", "4412", "23015", "4418"})
+    void layersAndOuterFlowComeToAgree(String number) {
+        SectionFlow flow = SectionFlow.of(Sections.naca(number), 200);
+        for (double reynolds : new double[] {5e5, 3e6, 9e6}) {
+            for (int degrees = 0; degrees <= 12; degrees += 4) {
+                FlowResult result = flow.at(Math.toRadians(degrees), FlowCondition.free(reynolds));
+                assertThat(result.coupling())
+                        .as("Re %s, %s°", reynolds, degrees)
+                        .isNotNull()
+                        .satisfies(c -> assertThat(c.converged()).isTrue());
+            }
+        }
+    }
+
     @Test
     void noFigureIsEverNotANumber() {
         Random chance = new Random(20_26);

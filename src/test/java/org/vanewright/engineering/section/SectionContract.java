@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
+import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -42,6 +44,28 @@ abstract class SectionContract {
             assertThat(byX.x()).isCloseTo(x, within(1e-12));
             assertThat(byArc.x()).isCloseTo(x, within(1e-11));
             assertThat(byArc.y()).isCloseTo(byX.y(), within(1e-11));
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(SurfaceSide.class)
+    void placesNearDistancesAreExactPlaces(SurfaceSide side) {
+        Section section = section();
+        double length = section.arcLength(side);
+        double[] asked = IntStream.rangeClosed(0, STATIONS)
+                .mapToDouble(i -> length * i / STATIONS)
+                .toArray();
+        List<SkinPoint> near = section.nearArcLengths(side, asked);
+        assertThat(near).hasSize(asked.length);
+        assertThat(near.get(0).arcLength()).isZero();
+        assertThat(near.get(STATIONS).arcLength()).isCloseTo(length, within(1e-12));
+        for (int i = 1; i <= STATIONS; i++) {
+            SkinPoint place = near.get(i);
+            assertThat(place.arcLength())
+                    .isCloseTo(asked[i], within(0.3 * length / STATIONS))
+                    .isGreaterThan(near.get(i - 1).arcLength());
+            SkinPoint exact = section.atArcLength(side, Math.min(length, place.arcLength()));
+            assertThat(Math.hypot(place.x() - exact.x(), place.y() - exact.y())).isLessThan(1e-11);
         }
     }
 
