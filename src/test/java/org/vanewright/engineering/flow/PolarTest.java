@@ -39,8 +39,8 @@ class PolarTest {
     void anAngleOfASweepTakesFewPasses() {
         Polar polar = Polar.sweep(FLOW, FlowCondition.free(3e6), -4, 12, 21);
         assertThat(polar.points()).allSatisfy(p -> assertThat(p.residual()).isLessThan(Coupling.TOLERANCE));
-        assertThat(polar.points().stream().mapToInt(PolarPoint::iterations).average())
-                .hasValueSatisfying(mean -> assertThat(mean).isLessThan(6));
+        assertThat(polar.points().stream().mapToInt(PolarPoint::iterations).sum())
+                .isLessThan(21 * 6);
     }
 
     @Test
