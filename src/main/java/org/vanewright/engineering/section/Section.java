@@ -34,7 +34,7 @@ public interface Section {
 
     /**
      * The skin near many distances along it, for panels: each place is exact, with the arc length that belongs to it, yet
-     * lies only about as far along as asked, to some thousandths of the length. Both ends of the side are met exactly.
+     * lies only about as far along as asked, to a fiftieth of the length. Both ends of the side are met exactly.
      *
      * @param arcLengths from 0 to {@link #arcLength}
      * @throws IllegalArgumentException outside that range or not finite
