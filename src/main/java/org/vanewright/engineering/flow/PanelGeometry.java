@@ -1,17 +1,26 @@
 package org.vanewright.engineering.flow;
 
-import java.util.List;
 import org.vanewright.engineering.section.Section;
 import org.vanewright.engineering.section.SkinPoint;
 import org.vanewright.engineering.section.SurfaceSide;
 
 /**
  * Straight panels whose ends lie on a section's skin: trailing edge → upper → leading edge → lower → trailing edge,
- * anticlockwise, lengths in the section's unit. {@link PanelSpacing} says where.
+ * anticlockwise, lengths in the section's unit. Ends are set out on each side by the cosine of arc length, so that they
+ * crowd at the leading edge, where the skin bends most, and less so at the trailing edge.
  */
 final class PanelGeometry {
     /** A trailing edge narrower than this fraction of the chord counts as sharp. */
     private static final double SHARP_WITHIN = 1e-4;
+
+    /**
+     * The cosine's angle at the trailing edge falls short of π by this over the number of panels: panels there are less
+     * short than at the nose, for a layer is thicker there, yet shrink with the square of their number, as the root of
+     * distance by which the load on a thin edge falls asks for.
+     */
+    private static final double SHORT_OF_HALF_TURN = 90;
+
+    private static final double FARTHEST_SHORT = 1;
 
     /** Panel ends. */
     final double[] x;
@@ -72,18 +81,23 @@ final class PanelGeometry {
         double[] arc = new double[panels + 1];
         int upper = panels / 2;
         double length = section.arcLength(SurfaceSide.UPPER);
-        List<SkinPoint> above = PanelSpacing.ends(section, SurfaceSide.UPPER, upper);
         for (int i = 0; i <= upper; i++) {
-            set(x, y, upper - i, above.get(i));
-            arc[upper - i] = length - above.get(i).arcLength();
+            double along = length * spread(i, upper);
+            set(x, y, upper - i, section.atArcLength(SurfaceSide.UPPER, along));
+            arc[upper - i] = length - along;
         }
         int lower = panels - upper;
-        List<SkinPoint> below = PanelSpacing.ends(section, SurfaceSide.LOWER, lower);
         for (int i = 1; i <= lower; i++) {
-            set(x, y, upper + i, below.get(i));
-            arc[upper + i] = length + below.get(i).arcLength();
+            double along = section.arcLength(SurfaceSide.LOWER) * spread(i, lower);
+            set(x, y, upper + i, section.atArcLength(SurfaceSide.LOWER, along));
+            arc[upper + i] = length + along;
         }
         return new PanelGeometry(x, y, arc, upper);
+    }
+
+    private static double spread(int i, int panels) {
+        double whole = Math.PI - Math.min(FARTHEST_SHORT, 0.5 * SHORT_OF_HALF_TURN / panels);
+        return (1 - Math.cos(whole * i / panels)) / (1 - Math.cos(whole));
     }
 
     private static void set(double[] x, double[] y, int index, SkinPoint point) {

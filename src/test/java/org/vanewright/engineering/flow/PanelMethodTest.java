@@ -3,8 +3,6 @@ package org.vanewright.engineering.flow;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
 import org.hipparchus.complex.Complex;
@@ -15,10 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.vanewright.engineering.section.Section;
-import org.vanewright.engineering.section.SectionSpec;
 import org.vanewright.engineering.section.Sections;
-import org.vanewright.engineering.section.SkinPoint;
-import org.vanewright.engineering.section.SurfaceSide;
 
 /** Exact flows: T. Theodorsen, I. E. Garrick, NACA TR-452 (1933), for Joukowski's and Kármán and Trefftz's maps. */
 class PanelMethodTest {
@@ -103,34 +98,6 @@ class PanelMethodTest {
                 .solve(new ArrayRealVector(right))
                 .toArray();
         assertThat(new DenseFactorisation(matrix).solve(right)).containsExactly(expected, within(1e-9));
-    }
-
-    /** A flap turned down by 0.15 over some 8 % of the chord: panels at its hinge are shorter than as far ahead. */
-    @Test
-    void panelsCrowdWhereTheSkinBends() {
-        List<List<Double>> points = new ArrayList<>();
-        Section plain = Sections.of(new SectionSpec("0010", SectionSpec.TrailingEdge.CLOSED, null, null));
-        for (int i = -100; i <= 100; i++) {
-            SurfaceSide side = i < 0 ? SurfaceSide.UPPER : SurfaceSide.LOWER;
-            double along = 0.5 * (1 - Math.cos(Math.PI * i / 100)) * plain.arcLength(side);
-            SkinPoint p = plain.atArcLength(side, along);
-            double flap = -0.15 * 0.01 * Math.log1p(Math.exp((p.x() - 0.65) / 0.01));
-            points.add(List.of(p.x(), p.y() + flap));
-        }
-        points.set(200, points.get(0));
-        PanelGeometry bent = PanelGeometry.of(Sections.of(new SectionSpec(null, null, points, null)), 200);
-        PanelGeometry straight = PanelGeometry.of(plain, 200);
-        assertThat(lengthAt(bent, 0.65) / lengthAt(straight, 0.65)).isLessThan(0.8);
-        assertThat(bent.length[bent.leadingEdge]).isLessThan(0.1 * lengthAt(bent, 0.4));
-    }
-
-    /** Of the panel on the upper side over an x. */
-    private static double lengthAt(PanelGeometry g, double x) {
-        int i = 0;
-        while (g.x[i + 1] > x) {
-            i++;
-        }
-        return g.length[i];
     }
 
     @Test
