@@ -38,7 +38,8 @@ public record ResultView(
         @Nullable String again) {
 
     /** A sentence with the figures it rests on. */
-    public record ClaimLine(String configuration, String sentence, boolean seen, List<Figure> figures) {}
+    public record ClaimLine(
+            String configuration, @Nullable String reference, String sentence, boolean seen, List<Figure> figures) {}
 
     /** A named figure. */
     public record Figure(String name, String figure) {}
@@ -85,10 +86,11 @@ public record ResultView(
     private static ClaimLine line(Conclusion conclusion, Measure measure) {
         String label = conclusion.configuration().label();
         if (conclusion.claim() == null || conclusion.comparison() == null) {
-            return new ClaimLine(label, conclusion.sentence(measure), false, List.of());
+            return new ClaimLine(label, null, conclusion.sentence(measure), false, List.of());
         }
         return new ClaimLine(
                 label,
+                conclusion.configuration().configuration().key(),
                 conclusion.sentence(measure),
                 conclusion.claim().changeSeen(),
                 figures(conclusion, conclusion.comparison(), measure));
