@@ -80,7 +80,7 @@ class CampaignPagesTest extends ServerTest {
                         .select(".facts")
                         .text())
                 .contains("not flown");
-        assertThat(page("/campaigns", 200).select(".card").text()).contains("24 stalls");
+        assertThat(page("/campaigns", 200).select("h1").text()).isEqualTo("Campaigns");
     }
 
     @Test
