@@ -40,6 +40,8 @@ public record Outcome(
         Double mean = reduced.baseline().mean();
         return comparison == null || mean == null
                 ? null
-                : new Interval(comparison.interval().low() / mean, comparison.interval().high() / mean);
+                : new Interval(
+                        comparison.interval().low() / mean,
+                        comparison.interval().high() / mean);
     }
 }

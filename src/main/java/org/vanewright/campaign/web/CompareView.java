@@ -58,7 +58,8 @@ public record CompareView(List<Row> rows, @Nullable DrawnPlot plot, List<String>
         return new Row(
                 number,
                 o.revision().content().name(),
-                "/campaigns/" + o.revision().slug() + "/revisions/" + o.revision().number(),
+                "/campaigns/" + o.revision().slug() + "/revisions/"
+                        + o.revision().number(),
                 o.aircraft(),
                 o.conclusion().configuration().label(),
                 measure.label(),
@@ -70,7 +71,8 @@ public record CompareView(List<Row> rows, @Nullable DrawnPlot plot, List<String>
                                 + ResultView.interval(c.interval()) + ")",
                 relative == null || interval == null
                         ? "–"
-                        : percent(relative) + " % (" + percent(interval.low()) + " to " + percent(interval.high()) + ")",
+                        : percent(relative) + " % (" + percent(interval.low()) + " to " + percent(interval.high())
+                                + ")",
                 lift(o.liftChange()),
                 o.conclusion().sentence(measure),
                 o.revision().content().invented());
@@ -119,15 +121,18 @@ public record CompareView(List<Row> rows, @Nullable DrawnPlot plot, List<String>
             cautions.add("Different things are measured here; their changes do not compare.");
         }
         if (outcomes.stream().map(Outcome::aircraft).distinct().count() > 1) {
-            cautions.add("Different aircraft: only the change in per cent and that of the lift coefficient compare, and only"
-                    + " as far as flaps, power and centre of gravity were alike.");
+            cautions.add(
+                    "Different aircraft: only the change in per cent and that of the lift coefficient compare, and only"
+                            + " as far as flaps, power and centre of gravity were alike.");
         }
         if (outcomes.stream().map(o -> o.revision().slug()).distinct().count() > 1) {
-            cautions.add("Different campaigns: no test here compares one campaign with another. Intervals that overlap do not"
-                    + " show that two changes are equal.");
+            cautions.add(
+                    "Different campaigns: no test here compares one campaign with another. Intervals that overlap do not"
+                            + " show that two changes are equal.");
         }
         if (outcomes.stream().anyMatch(o -> o.reduced().calibration().curve() == null)) {
-            cautions.add("Where airspeeds were not calibrated, speeds and lift coefficients are those of the indicator.");
+            cautions.add(
+                    "Where airspeeds were not calibrated, speeds and lift coefficients are those of the indicator.");
         }
         return List.copyOf(cautions);
     }

@@ -23,7 +23,9 @@ class ComparePagesTest extends ServerTest {
         document.get("points").forEach(point -> {
             if (point.get("configuration").asString().equals("B")) {
                 ((ObjectNode) point)
-                        .put("indicatedAirspeedKt", point.get("indicatedAirspeedKt").asDouble() - 1);
+                        .put(
+                                "indicatedAirspeedKt",
+                                point.get("indicatedAirspeedKt").asDouble() - 1);
             }
         });
         return shipped("campaigns", document).replace("/campaigns/", "");
@@ -68,7 +70,8 @@ class ComparePagesTest extends ServerTest {
     @ParameterizedTest
     @ValueSource(strings = {"nothing", SLUG + "@9.B", SLUG + "@1.A", SLUG + "@1.Z", "%00", "a@1.B%27%20or%201=1"})
     void whatCannotBeComparedIsNamed(String reference) {
-        assertThat(page("/compare?of=" + reference, 400).select("[role=alert]").text()).contains("allowed is");
+        assertThat(page("/compare?of=" + reference, 400).select("[role=alert]").text())
+                .contains("allowed is");
         assertThat(get("/compare.csv?of=" + reference).statusCode()).isEqualTo(400);
     }
 

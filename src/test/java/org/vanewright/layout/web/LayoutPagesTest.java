@@ -133,7 +133,9 @@ class LayoutPagesTest extends ServerTest {
                 "high-wing-one-row-co-rotating",
                 "low-wing-pairs-over-the-taper",
                 "low-wing-underside-of-the-stabiliser")) {
-            assertThat(page("/layouts/" + slug, 200).select("svg.plan")).as(slug).isNotEmpty();
+            assertThat(page("/layouts/" + slug, 200).select("svg.plan"))
+                    .as(slug)
+                    .isNotEmpty();
         }
         assertThat(page("/", 200).select(".news").text()).contains("Layout");
     }
