@@ -103,7 +103,7 @@ form.addEventListener('submit', async (event) => {
 
 const before = stored(typedKey, null);
 const refused = document.querySelector('.problems.some') !== null;
-if (before && !refused && !document.querySelector('.note.done')) {
+if (before && !refused) {
   Object.entries(before).forEach(([name, value]) => {
     const field = form.elements[name];
     if (field && name !== 'kind' && name !== 'units') field.value = value;
