@@ -72,7 +72,7 @@ async function sendWaiting() {
 
 /** The next form, as the server would give it: what belongs to one point is emptied, what goes on stays. */
 function next() {
-  const once = ['indicatedAirspeedKt', 'entryRateKtPerS', 'warningAirspeedKt', 'wingDropDeg', 'loadFactor', 'climbRateFtPerMin', 'fuelUsedKg', 'massKg', 'at', 'remark'];
+  const once = ['indicatedAirspeedKt', 'entryRateKtPerS', 'warningAirspeedKt', 'wingDropDeg', 'loadFactor', 'climbRateFtPerMin', 'fuelUsedKg', 'at', 'remark'];
   once.forEach((name) => {
     if (form.elements[name]) form.elements[name].value = '';
   });
