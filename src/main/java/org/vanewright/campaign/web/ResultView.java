@@ -25,6 +25,7 @@ import org.vanewright.platform.plot.DrawnPlot;
  * @param budgets of uncertainty
  * @param runs airspeed calibrations
  * @param plots test points, order of flying, position error
+ * @param signs warning and wing drop of stalls
  * @param again how many are needed at the measured scatter; null while there is none
  */
 public record ResultView(
@@ -35,6 +36,7 @@ public record ResultView(
         List<Budget> budgets,
         List<RunRow> runs,
         List<DrawnPlot> plots,
+        List<StallSigns> signs,
         @Nullable String again) {
 
     /** A sentence with the figures it rests on. */
@@ -80,6 +82,7 @@ public record ResultView(
                 budgets(reduced),
                 reduced.calibration().runs().stream().map(ResultView::run).toList(),
                 ResultPlots.of(reduced, idPrefix),
+                StallSigns.of(reduced),
                 reduced.power() == null ? null : PlanView.sentence(reduced.power(), measure));
     }
 

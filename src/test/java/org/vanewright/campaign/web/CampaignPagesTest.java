@@ -62,6 +62,9 @@ class CampaignPagesTest extends ServerTest {
         assertThat(claim.select("dt").eachText())
                 .contains("Difference of means", "95 % interval", "t", "Degrees of freedom", "Test points");
         assertThat(page.select("#points-title ~ .scroll tbody tr")).hasSizeGreaterThanOrEqualTo(24);
+        assertThat(page.select("table").eachText())
+                .anyMatch(t -> t.contains("Warning comes before by")
+                        && t.matches("(?s).*A: Unmodified 12 \\d\\.\\d kt \\(\\d.* 12 \\d+\\.\\d° .*"));
         assertThat(page.select(".invented")).isNotEmpty();
         assertThat(page.select("#claims-title ~ .caution")).isNotEmpty();
         assertThat(page.select("svg.plot")).hasSizeGreaterThanOrEqualTo(4);
