@@ -24,6 +24,7 @@ import org.vanewright.record.provenance.FigureOrigin;
  * @param plan what is to be found out and how
  * @param points as they were read, in the order of flying
  * @param handling what pilots say
+ * @param tufts where they are and what was seen of them
  * @param invented true for demonstration data
  * @param provenance where its figures come from
  * @param photographs of it
@@ -34,6 +35,7 @@ public record CampaignDocument(
         PlanDocument plan,
         @JsonInclude(JsonInclude.Include.NON_EMPTY) List<PointDocument> points,
         @JsonInclude(JsonInclude.Include.NON_EMPTY) List<HandlingDocument> handling,
+        @JsonInclude(JsonInclude.Include.NON_EMPTY) List<TuftGridDocument> tufts,
         boolean invented,
         @JsonInclude(JsonInclude.Include.NON_EMPTY) List<FigureOrigin> provenance,
         @JsonInclude(JsonInclude.Include.NON_EMPTY) List<PhotographUse> photographs)
@@ -44,13 +46,14 @@ public record CampaignDocument(
         plan = plan == null ? PlanDocument.NONE : plan;
         points = present(points);
         handling = present(handling);
+        tufts = present(tufts);
         provenance = present(provenance);
         photographs = present(photographs);
     }
 
     /** A plan of which nothing has been flown. */
     public CampaignDocument(String name, @Nullable String description, PlanDocument plan, boolean invented) {
-        this(name, description, plan, List.of(), List.of(), invented, List.of(), List.of());
+        this(name, description, plan, List.of(), List.of(), List.of(), invented, List.of(), List.of());
     }
 
     static <T> List<T> present(@Nullable List<? extends @Nullable T> list) {
@@ -68,21 +71,41 @@ public record CampaignDocument(
             @JsonProperty("plan") @Nullable PlanDocument plan,
             @JsonProperty("points") @Nullable List<PointDocument> points,
             @JsonProperty("handling") @Nullable List<HandlingDocument> handling,
+            @JsonProperty("tufts") @Nullable List<TuftGridDocument> tufts,
             @JsonProperty("invented") @Nullable Boolean invented,
             @JsonProperty("provenance") @Nullable List<FigureOrigin> provenance,
             @JsonProperty("photographs") @Nullable List<PhotographUse> photographs) {
         return new CampaignDocument(
-                name, description, plan, points, handling, Boolean.TRUE.equals(invented), provenance, photographs);
+                name,
+                description,
+                plan,
+                points,
+                handling,
+                tufts,
+                Boolean.TRUE.equals(invented),
+                provenance,
+                photographs);
     }
 
     /** The same with other test points. */
     public CampaignDocument withPoints(List<PointDocument> other) {
-        return new CampaignDocument(name, description, plan, other, handling, invented, provenance, photographs);
+        return new CampaignDocument(name, description, plan, other, handling, tufts, invented, provenance, photographs);
     }
 
     /** The same with other ratings. */
     public CampaignDocument withHandling(List<HandlingDocument> other) {
-        return new CampaignDocument(name, description, plan, points, other, invented, provenance, photographs);
+        return new CampaignDocument(name, description, plan, points, other, tufts, invented, provenance, photographs);
+    }
+
+    /** The same with other grids of tufts. */
+    public CampaignDocument withTufts(List<TuftGridDocument> other) {
+        return new CampaignDocument(
+                name, description, plan, points, handling, other, invented, provenance, photographs);
+    }
+
+    /** The same with other photographs. */
+    public CampaignDocument withPhotographs(List<PhotographUse> other) {
+        return new CampaignDocument(name, description, plan, points, handling, tufts, invented, provenance, other);
     }
 
     /** Its test points of one kind, in the order of flying. */
@@ -119,6 +142,9 @@ public record CampaignDocument(
         }
         if (!handling.isEmpty()) {
             groups.add(new FigureGroup("handling", "Handling"));
+        }
+        if (!tufts.isEmpty()) {
+            groups.add(new FigureGroup("tufts", "Tuft surveys"));
         }
         return List.copyOf(groups);
     }

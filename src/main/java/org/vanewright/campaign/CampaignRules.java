@@ -34,6 +34,7 @@ public final class CampaignRules {
         checks.addUnder("plan", plan(campaign.plan()));
         points(campaign, checks);
         handling(campaign, checks);
+        TuftRules.check(campaign, checks);
         ProvenanceRules.check(campaign, campaign.provenance()).forEach(checks::add);
         PhotographRules.check(campaign.photographs()).forEach(checks::add);
         return checks.problems();

@@ -66,6 +66,11 @@ public class CampaignService extends RecordService<CampaignDocument> {
                 "plan.conditions.standardMassKg",
                 standard,
                 "at most the aircraft's maximum mass of " + maximum + " kg");
+        for (int i = 0; i < campaign.tufts().size(); i++) {
+            checks.addUnder(
+                    "tufts[" + i + "]",
+                    TuftRules.onAircraft(campaign.tufts().get(i), found.get().content()));
+        }
     }
 
     /** The exact revision of its aircraft, if it names one that may be seen. */

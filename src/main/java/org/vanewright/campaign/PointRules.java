@@ -98,7 +98,7 @@ public final class PointRules {
                 number == null ? !needed : number >= 1 && number <= 999, field, number, "a whole number from 1 to 999");
     }
 
-    private static boolean isInstant(String text) {
+    static boolean isInstant(String text) {
         try {
             return Instant.parse(text).isAfter(Instant.parse("1900-01-01T00:00:00Z"));
         } catch (DateTimeParseException e) {

@@ -29,6 +29,7 @@ abstract class CampaignRepositoryContract extends RepositoryContract<CampaignDoc
                         Campaigns.stall("a", "A", 1, 46.5 + variant, 555, 0.9),
                         Campaigns.run("b", 60, List.of(new LegDocument(61.5, 12.0, null)))),
                 List.of(new HandlingDocument("A", "Turn \"é\"", 4, null)),
+                List.of(),
                 variant % 2 == 0,
                 List.of(),
                 List.of());

@@ -34,6 +34,8 @@ class OddDraftsTest extends ServerTest {
                 "campaigns | {\"plan\":null,\"points\":[null]}",
                 "campaigns | {\"plan\":{\"configurations\":[null,{}],\"instruments\":[{}],\"roles\":[null,{}]}}",
                 "campaigns | {\"points\":[{}],\"handling\":[{},null]}",
+                "campaigns | {\"tufts\":[null,{},{\"id\":\"../x\",\"wings\":\"LEFT\",\"stationsMm\":[-1,null],\"surveys\":[null,{}]}]}",
+                "campaigns | {\"tufts\":[{\"id\":\"x\",\"wings\":\"BOTH\",\"stationsMm\":[1e300],\"chordFractions\":[0],\"surveys\":[{\"states\":\"<\"}]}]}",
                 "campaigns | {\"plan\":{\"airframe\":{\"slug\":\"nothing\",\"revision\":9},\"repeats\":{\"perConfiguration\":-1,\"perSortie\":0}}}",
                 "layouts | {}",
                 "layouts | {\"rows\":null,\"airframe\":null}",

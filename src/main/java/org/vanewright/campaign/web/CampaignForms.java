@@ -18,6 +18,7 @@ import org.vanewright.campaign.PlanDocument;
 import org.vanewright.campaign.PointDocument;
 import org.vanewright.campaign.RepeatsDocument;
 import org.vanewright.campaign.RoleDocument;
+import org.vanewright.campaign.TuftGridDocument;
 import org.vanewright.platform.form.Form;
 import org.vanewright.platform.form.OriginFields;
 import org.vanewright.platform.form.PhotographFields;
@@ -144,12 +145,14 @@ final class CampaignForms {
         String name = form.text("name");
         List<PointDocument> points = before == null ? List.of() : before.points();
         List<HandlingDocument> handling = before == null ? List.of() : before.handling();
+        List<TuftGridDocument> tufts = before == null ? List.of() : before.tufts();
         return new CampaignDocument(
                 name == null ? "" : name,
                 form.text("description"),
                 readPlan(form),
                 points,
                 handling,
+                tufts,
                 form.checked("invented"),
                 OriginFields.read(form),
                 PhotographFields.read(form));

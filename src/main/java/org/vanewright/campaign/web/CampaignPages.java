@@ -9,13 +9,16 @@ import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.RequestAttribute;
 import org.springframework.web.bind.annotation.RequestParam;
+import org.vanewright.airframe.AirframeDocument;
 import org.vanewright.campaign.CampaignDocument;
 import org.vanewright.campaign.CampaignService;
 import org.vanewright.campaign.ConfigurationDocument;
 import org.vanewright.campaign.Measure;
 import org.vanewright.campaign.reduction.ReducedCampaign;
 import org.vanewright.campaign.reduction.Reductions;
+import org.vanewright.platform.page.Units;
 import org.vanewright.record.RecordPage;
 import org.vanewright.record.Revision;
 import org.vanewright.record.RevisionRef;
@@ -68,13 +71,17 @@ class CampaignPages {
     }
 
     @GetMapping("/campaigns/" + RecordPaths.SLUG)
-    String latest(@PathVariable("slug") String slug, Model model) {
-        return show(campaigns.shown(slug), model);
+    String latest(@PathVariable("slug") String slug, @RequestAttribute("units") Units units, Model model) {
+        return show(campaigns.shown(slug), units, model);
     }
 
     @GetMapping("/campaigns/" + RecordPaths.REVISION)
-    String revision(@PathVariable("slug") String slug, @PathVariable("number") int number, Model model) {
-        return show(campaigns.exactly(new RevisionRef(slug, number)), model);
+    String revision(
+            @PathVariable("slug") String slug,
+            @PathVariable("number") int number,
+            @RequestAttribute("units") Units units,
+            Model model) {
+        return show(campaigns.exactly(new RevisionRef(slug, number)), units, model);
     }
 
     /** A configuration with how much of it is flown. */
@@ -83,18 +90,21 @@ class CampaignPages {
             int flown,
             @Nullable Integer planned) {}
 
-    private String show(Revision<CampaignDocument> revision, Model model) {
+    private String show(Revision<CampaignDocument> revision, Units units, Model model) {
         CampaignDocument campaign = revision.content();
+        Optional<Revision<AirframeDocument>> airframe = campaigns.airframe(campaign);
         Optional<ReducedCampaign> reduced = reductions.of(campaign);
         model.addAttribute("revision", revision);
         model.addAttribute("campaign", campaign);
         model.addAttribute("plan", campaign.plan());
-        model.addAttribute("airframe", campaigns.airframe(campaign).orElse(null));
+        model.addAttribute("airframe", airframe.orElse(null));
         model.addAttribute("planView", PlanView.of(campaign.plan(), "plan-"));
         model.addAttribute("progress", progress(campaign));
         model.addAttribute("sorties", TestCards.sorties(campaign.plan()));
         model.addAttribute(
                 "result", reduced.map(r -> ResultView.of(r, "result-")).orElse(null));
+        model.addAttribute(
+                "tufts", TuftsView.of(campaign, airframe.map(Revision::content).orElse(null), units));
         model.addAttribute("handling", HandlingView.of(campaign));
         model.addAttribute("history", campaigns.history(revision.slug()));
         return "campaign/show";

@@ -4,6 +4,7 @@ import java.util.List;
 import org.springframework.stereotype.Component;
 import org.vanewright.campaign.CampaignDocument;
 import org.vanewright.campaign.PointDocument;
+import org.vanewright.campaign.TuftGridDocument;
 import org.vanewright.platform.editing.Picture;
 import org.vanewright.platform.editing.RecordView;
 import org.vanewright.platform.form.Form;
@@ -33,6 +34,14 @@ class CampaignRecordView implements RecordView<CampaignDocument> {
         }
         for (int i = 0; i < campaign.handling().size(); i++) {
             form.put("handling[" + i + "]", PointWords.line(campaign.handling().get(i)));
+        }
+        for (int i = 0; i < campaign.tufts().size(); i++) {
+            TuftGridDocument grid = campaign.tufts().get(i);
+            form.put("tufts[" + i + "]", TuftWords.line(grid));
+            for (int j = 0; j < grid.surveys().size(); j++) {
+                String at = "tufts[" + i + "].surveys[" + j + "]";
+                form.put(at, TuftWords.line(grid.surveys().get(j)));
+            }
         }
         return form;
     }

@@ -1,0 +1,4 @@
+@NullMarked
+package org.vanewright.engineering.tuft;
+
+import org.jspecify.annotations.NullMarked;
