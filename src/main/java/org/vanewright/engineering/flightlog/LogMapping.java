@@ -16,8 +16,13 @@ public record LogMapping(List<LogColumn> columns) {
     public static final int MAX_COLUMNS = 500;
 
     /** @throws org.vanewright.engineering.input.InvalidInputException naming the quantity in small letters */
+    @SuppressWarnings("NullAway") // programs leave parts out
     public LogMapping {
-        columns = List.copyOf(columns);
+        columns = columns == null
+                ? List.of()
+                : columns.stream()
+                        .filter(c -> c != null && c.quantity() != null && c.unit() != null)
+                        .toList();
         Checks checks = new Checks();
         Set<LogQuantity> seen = EnumSet.noneOf(LogQuantity.class);
         for (LogColumn each : columns) {
