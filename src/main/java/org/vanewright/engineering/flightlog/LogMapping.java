@@ -2,6 +2,7 @@ package org.vanewright.engineering.flightlog;
 
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.vanewright.engineering.input.Checks;
@@ -15,7 +16,7 @@ public record LogMapping(List<LogColumn> columns) {
     /** Columns that a table may have. */
     public static final int MAX_COLUMNS = 500;
 
-    /** @throws org.vanewright.engineering.input.InvalidInputException naming the quantity in small letters */
+    /** @throws org.vanewright.engineering.input.InvalidInputException naming the quantity as {@link #field} does */
     @SuppressWarnings("NullAway") // programs leave parts out
     public LogMapping {
         columns = columns == null
@@ -51,8 +52,13 @@ public record LogMapping(List<LogColumn> columns) {
         return columns.stream().filter(c -> c.quantity() == quantity).findFirst();
     }
 
-    /** How the field of a quantity is called where a mapping is asked for. */
+    /** How the field of a quantity is called where a mapping is asked for, such as {@code loadFactor}. */
     public static String field(LogQuantity quantity) {
-        return quantity.name().toLowerCase(java.util.Locale.ROOT);
+        String[] words = quantity.name().toLowerCase(Locale.ROOT).split("_");
+        StringBuilder field = new StringBuilder(words[0]);
+        for (int i = 1; i < words.length; i++) {
+            field.append(Character.toUpperCase(words[i].charAt(0))).append(words[i].substring(1));
+        }
+        return field.toString();
     }
 }
