@@ -35,7 +35,7 @@ class LogPagesTest extends ServerTest {
     }
 
     /** Ten times a second: level, a stall at 45 kt after a slowing of 1 kt/s, level again; three times. */
-    private static String table(String firstColumn) {
+    static String table(String firstColumn) {
         StringBuilder text = new StringBuilder(firstColumn + ",IAS_kt,Alt (ft),Nz,OAT\n");
         double altitude = 4000;
         for (int i = 0; i < 1800; i++) {
