@@ -204,9 +204,11 @@ final class Subjects {
     /** A table of the draft that stands before it in the call. */
     private String log(@Nullable String draft, String table) {
         byte[] bytes = table.getBytes(StandardCharsets.UTF_8);
-        return Acting.as(author, () -> service.getBean(FlightLogs.class)
-                .add(Objects.requireNonNull(draft), "walked.csv", new ByteArrayInputStream(bytes))
-                .id());
+        return Acting.as(
+                author,
+                () -> service.getBean(FlightLogs.class)
+                        .add(Objects.requireNonNull(draft), "walked.csv", new ByteArrayInputStream(bytes))
+                        .id());
     }
 
     private String reset() {

@@ -144,7 +144,8 @@ public class FlightLogs {
 
     /** The last part of a file's name, of letters, digits and a few signs. */
     private static String name(@Nullable String given) {
-        String last = given == null ? "" : given.replaceFirst("^.*[/\\\\]", "").replaceAll("[^\\p{L}\\p{N} ._()-]", "_");
+        String last =
+                given == null ? "" : given.replaceFirst("^.*[/\\\\]", "").replaceAll("[^\\p{L}\\p{N} ._()-]", "_");
         String plain = last.isBlank() ? "log" : last;
         return plain.length() <= 100 ? plain : plain.substring(plain.length() - 100);
     }
@@ -241,10 +242,8 @@ public class FlightLogs {
         List<LogEvent> all = events(draftId, logId);
         return numbers.stream()
                 .distinct()
-                .map(n -> all.stream()
-                        .filter(e -> e.number() == n)
-                        .findFirst()
-                        .orElseThrow(DraftNotFoundException::new))
+                .map(n ->
+                        all.stream().filter(e -> e.number() == n).findFirst().orElseThrow(DraftNotFoundException::new))
                 .toList();
     }
 

@@ -11,7 +11,10 @@ import org.vanewright.engineering.flightlog.FoundEvent;
  * @param pointId of the test point that it became; null unless accepted
  */
 public record LogEvent(
-        int number, FoundEvent found, Decision decision, @Nullable String pointId) {
+        int number,
+        FoundEvent found,
+        Decision decision,
+        @Nullable String pointId) {
     /** What a person made of it. */
     public enum Decision {
         OPEN("not looked at"),

@@ -87,7 +87,8 @@ class LogReader {
             LogScan scan = new LogScan();
             FlightLog log = logs.find(id).orElseThrow(LostClaim::new);
             InputStream counted = new CountedFile(file, bytes -> {
-                if (Thread.currentThread().isInterrupted() || !logs.progress(id, claim, bytes, tally, clock.instant())) {
+                if (Thread.currentThread().isInterrupted()
+                        || !logs.progress(id, claim, bytes, tally, clock.instant())) {
                     throw new LostClaim();
                 }
             });
@@ -104,7 +105,8 @@ class LogReader {
         } catch (LostClaim e) {
             LOG.info("reading of recorded log {} stopped", id);
         } catch (InvalidInputException e) {
-            String words = e.problems().get(0).value() + "; allowed is " + e.problems().get(0).allowed();
+            String words = e.problems().get(0).value() + "; allowed is "
+                    + e.problems().get(0).allowed();
             logs.fail(id, claim, "It holds " + words + ".", tally, clock.instant());
         } catch (IOException | RuntimeException e) {
             LOG.error("recorded log {} could not be read", id, e);

@@ -118,7 +118,9 @@ class LogRepository {
     /** Lets it be read, again where it was read before; what was found before is gone. */
     @Transactional
     public void map(String id, @Nullable LogMapping mapping, Instant at) {
-        jdbc.sql("delete from flight_log_event where log_id = :id").param("id", id).update();
+        jdbc.sql("delete from flight_log_event where log_id = :id")
+                .param("id", id)
+                .update();
         jdbc.sql("update flight_log set state = 'MAPPED', mapping = :mapping, read_bytes = 0, row_count = 0,"
                         + " bad_count = 0, bad_rows = null, trace = null, left_count = 0, problem = null, claim = null,"
                         + " changed_at = :at where id = :id")
@@ -139,8 +141,9 @@ class LogRepository {
 
     /** Whether the claim is the caller's now. */
     public boolean claim(String id, String claim, Instant silentSince, Instant at) {
-        return jdbc.sql("update flight_log set state = 'READING', claim = :claim, read_bytes = 0, changed_at = :at"
-                                + " where id = :id and (state = 'MAPPED' or (state = 'READING' and changed_at < :since))")
+        return jdbc.sql(
+                                "update flight_log set state = 'READING', claim = :claim, read_bytes = 0, changed_at = :at"
+                                        + " where id = :id and (state = 'MAPPED' or (state = 'READING' and changed_at < :since))")
                         .param("claim", claim)
                         .param("at", utc(at))
                         .param("id", id)

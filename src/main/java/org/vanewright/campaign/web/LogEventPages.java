@@ -62,7 +62,10 @@ class LogEventPages {
             return SeeOther.to(log);
         }
         return SeeOther.to(log + "/point?"
-                + numbers.stream().limit(PointRules.MAX_LEGS).map(n -> "event=" + n).collect(Collectors.joining("&")));
+                + numbers.stream()
+                        .limit(PointRules.MAX_LEGS)
+                        .map(n -> "event=" + n)
+                        .collect(Collectors.joining("&")));
     }
 
     @GetMapping("/point")
@@ -78,10 +81,7 @@ class LogEventPages {
         PointKind kind = LogForms.kind(events.get(0).found().kind());
         List<String> keys = draft.content().plan().keys();
         Form begin = PointForms.next(
-                units.system(),
-                kind,
-                LogForms.last(draft.content().points(kind)),
-                keys.isEmpty() ? "" : keys.get(0));
+                units.system(), kind, LogForms.last(draft.content().points(kind)), keys.isEmpty() ? "" : keys.get(0));
         return form(draft, log, events, LogForms.point(begin, log, events), HttpStatus.OK, model);
     }
 

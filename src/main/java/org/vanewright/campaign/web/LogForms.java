@@ -36,7 +36,8 @@ final class LogForms {
             Optional<LogColumn> known =
                     columns.stream().filter(c -> c.quantity() == each).findFirst();
             form.put(field, known.map(c -> String.valueOf(c.column() + 1)).orElse("0"));
-            form.put(field + UNIT, known.map(LogColumn::unit).orElse(each.units().get(0)));
+            form.put(
+                    field + UNIT, known.map(LogColumn::unit).orElse(each.units().get(0)));
         }
         return form;
     }
@@ -84,7 +85,11 @@ final class LogForms {
         put(begin, "climbRateFtPerMin", first.climbRateFtPerMin(), 0);
         if (first.kind() == EventKind.LEG) {
             for (int i = 0; i < events.size(); i++) {
-                put(begin, "legs[" + i + "].groundSpeedKt", events.get(i).found().groundSpeedKt(), 1);
+                put(
+                        begin,
+                        "legs[" + i + "].groundSpeedKt",
+                        events.get(i).found().groundSpeedKt(),
+                        1);
                 put(begin, "legs[" + i + "].trackDeg", events.get(i).found().trackDeg(), 0);
             }
         }

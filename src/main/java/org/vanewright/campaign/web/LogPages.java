@@ -92,7 +92,8 @@ class LogPages {
             Model model) {
         FlightLog log = logs.find(id, logId);
         describe(campaigns.drafts().find(id), model);
-        boolean asks = log.state() == LogState.UPLOADED || columns != null && !log.header().isEmpty();
+        boolean asks = log.state() == LogState.UPLOADED
+                || columns != null && !log.header().isEmpty();
         if (asks) {
             return columns(log, LogForms.columns(known(id, log), units.system()), HttpStatus.OK, model);
         }
@@ -113,14 +114,16 @@ class LogPages {
     private ModelAndView columns(FlightLog log, Form form, HttpStatus status, Model model) {
         List<Option> offered = new java.util.ArrayList<>(List.of(new Option("0", "Not recorded")));
         IntStream.range(0, log.header().size())
-                .mapToObj(i -> new Option(String.valueOf(i + 1), (i + 1) + ": " + log.header().get(i)))
+                .mapToObj(i -> new Option(
+                        String.valueOf(i + 1), (i + 1) + ": " + log.header().get(i)))
                 .forEach(offered::add);
         model.addAttribute("log", log);
         model.addAttribute("form", form);
         model.addAttribute("offered", offered);
         model.addAttribute("firstRows", logs.firstRows(log.draftId(), log.id()));
         model.addAttribute(
-                "quantities", List.of(LogQuantity.values()).stream().map(Asked::of).toList());
+                "quantities",
+                List.of(LogQuantity.values()).stream().map(Asked::of).toList());
         return new ModelAndView("campaign/log-columns", status);
     }
 

@@ -63,15 +63,20 @@ final class LogView {
         boolean indicated = trace.stream().anyMatch(t -> !Double.isNaN(t.leastKt()));
         if (indicated) {
             String what = log.format() == org.vanewright.campaign.log.LogFormat.GPX ? "Ground speed" : "Airspeed";
-            plots.add(plot(
-                    what, what + ", kt", speeds(trace, begin), events, begin, e -> speed(e), "log-speed"));
+            plots.add(plot(what, what + ", kt", speeds(trace, begin), events, begin, e -> speed(e), "log-speed"));
         }
         if (trace.stream().anyMatch(t -> !Double.isNaN(t.altitudeFt()))) {
             List<PlotPoint> heights = trace.stream()
                     .map(t -> new PlotPoint((t.timeS() - begin) / 60, t.altitudeFt()))
                     .toList();
             plots.add(plot(
-                    "Altitude", "Altitude, ft", heights, events, begin, FoundEvent::pressureAltitudeFt, "log-altitude"));
+                    "Altitude",
+                    "Altitude, ft",
+                    heights,
+                    events,
+                    begin,
+                    FoundEvent::pressureAltitudeFt,
+                    "log-altitude"));
         }
         return plots;
     }
@@ -123,8 +128,8 @@ final class LogView {
                 }
             }
             if (!points.isEmpty()) {
-                curves.add(new Curve(
-                        kind.label(), points, kind == EventKind.STALL ? Curve.Look.POINTS : Curve.Look.LINE));
+                curves.add(
+                        new Curve(kind.label(), points, kind == EventKind.STALL ? Curve.Look.POINTS : Curve.Look.LINE));
             }
         }
         CurvePlot plot = new CurvePlot(

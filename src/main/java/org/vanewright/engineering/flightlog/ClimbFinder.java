@@ -58,7 +58,8 @@ final class ClimbFinder implements SampleSink {
     private boolean goesOn(FlightSample mean) {
         double low = Math.min(slowestKt, mean.indicatedAirspeedKt());
         double high = Math.max(fastestKt, mean.indicatedAirspeedKt());
-        double off = mean.pressureAltitudeFt() - line.at(mean.timeS() - raw.getFirst().timeS());
+        double off = mean.pressureAltitudeFt()
+                - line.at(mean.timeS() - raw.getFirst().timeS());
         return high - low <= SPEED_SPREAD_KT && Math.abs(off) <= OFF_FT;
     }
 
@@ -121,7 +122,7 @@ final class ClimbFinder implements SampleSink {
                 line.slope() * 60,
                 Double.NaN,
                 Double.NaN,
-                "altitude within " + (int) OFF_FT + " ft of a straight line and airspeed within " + (int) SPEED_SPREAD_KT
-                        + " kt over " + (int) BAND_FT + " ft or more");
+                "altitude within " + (int) OFF_FT + " ft of a straight line and airspeed within "
+                        + (int) SPEED_SPREAD_KT + " kt over " + (int) BAND_FT + " ft or more");
     }
 }

@@ -67,7 +67,8 @@ public final class ColumnGuess {
 
     private static LogUnit unitOf(LogQuantity quantity, String name) {
         return UNITS.stream()
-                .filter(u -> quantity.units().contains(u.getKey()) && u.getValue().matcher(name).find())
+                .filter(u -> quantity.units().contains(u.getKey())
+                        && u.getValue().matcher(name).find())
                 .map(java.util.Map.Entry::getKey)
                 .findFirst()
                 .orElse(quantity.units().get(0));

@@ -99,7 +99,8 @@ public final class CsvLog {
                 .setIgnoreEmptyLines(true)
                 .setIgnoreSurroundingSpaces(true)
                 .get();
-        return new Rows(bound, CSVParser.builder().setReader(text).setFormat(format).get());
+        return new Rows(
+                bound, CSVParser.builder().setReader(text).setFormat(format).get());
     }
 
     private static void skipMark(BufferedReader text) throws IOException {

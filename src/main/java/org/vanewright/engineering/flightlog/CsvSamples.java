@@ -58,7 +58,8 @@ final class CsvSamples {
                     return each.quantity().label() + " is " + quoted(text) + "; allowed is "
                             + each.quantity().allowed();
                 }
-                values[each.quantity().ordinal()] = each.quantity() == LogQuantity.TRACK ? Angles.compass(value) : value;
+                values[each.quantity().ordinal()] =
+                        each.quantity() == LogQuantity.TRACK ? Angles.compass(value) : value;
             }
         }
         return null;

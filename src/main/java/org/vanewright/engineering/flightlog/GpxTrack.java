@@ -127,7 +127,9 @@ final class GpxTrack {
         double lat = Math.toRadians(to.latDeg - from.latDeg);
         double lon = Math.toRadians(to.lonDeg - from.lonDeg);
         double h = square(Math.sin(lat / 2))
-                + Math.cos(Math.toRadians(from.latDeg)) * Math.cos(Math.toRadians(to.latDeg)) * square(Math.sin(lon / 2));
+                + Math.cos(Math.toRadians(from.latDeg))
+                        * Math.cos(Math.toRadians(to.latDeg))
+                        * square(Math.sin(lon / 2));
         return 2 * EARTH_NM * Math.asin(Math.min(1, Math.sqrt(h)));
     }
 

@@ -30,12 +30,18 @@ public record LogMapping(List<LogColumn> columns) {
             String field = field(each.quantity());
             checks.require(seen.add(each.quantity()), field, each.column() + 1, "one column for each quantity");
             checks.require(
-                    each.column() >= 0 && each.column() < MAX_COLUMNS, field, each.column() + 1, "a column of the table");
+                    each.column() >= 0 && each.column() < MAX_COLUMNS,
+                    field,
+                    each.column() + 1,
+                    "a column of the table");
             checks.require(
                     each.quantity().units().contains(each.unit()),
                     field,
                     each.unit().label(),
-                    "one of " + each.quantity().units().stream().map(LogUnit::label).toList());
+                    "one of "
+                            + each.quantity().units().stream()
+                                    .map(LogUnit::label)
+                                    .toList());
         }
         checks.require(
                 columns.stream().map(LogColumn::column).distinct().count() == columns.size(),

@@ -41,6 +41,11 @@ public enum LogQuantity {
     }
 
     String allowed() {
-        return String.format(java.util.Locale.ROOT, "%.0f to %.0f %s", low, high, units.get(0).label());
+        return String.format(
+                java.util.Locale.ROOT,
+                "%.0f to %.0f %s",
+                low,
+                high,
+                units.get(0).label());
     }
 }

@@ -70,7 +70,8 @@ final class Recent {
     double quickest(int sign, LogQuantity quantity, double fromS, double toS, double withinS) {
         double most = Double.NaN;
         for (double at = fromS; at <= toS - withinS; at += 0.5) {
-            double change = sign * (mean(quantity, at + withinS - 0.5, at + withinS + 0.5) - mean(quantity, at - 0.5, at + 0.5));
+            double change = sign
+                    * (mean(quantity, at + withinS - 0.5, at + withinS + 0.5) - mean(quantity, at - 0.5, at + 0.5));
             most = change <= most ? most : Double.isNaN(change) ? most : change;
         }
         return most;

@@ -83,7 +83,8 @@ final class StallFinder implements SampleSink {
         while (sample.timeS() - second.getFirst().timeS() > SMOOTH_S + 1e-6) {
             second.removeFirst();
         }
-        double speed = second.stream().mapToDouble(FlightSample::indicatedAirspeedKt).sum() / second.size();
+        double speed =
+                second.stream().mapToDouble(FlightSample::indicatedAirspeedKt).sum() / second.size();
         double at = (second.getFirst().timeS() + sample.timeS()) / 2;
         if (falling) {
             if (speed < low.level()) {
@@ -129,7 +130,8 @@ final class StallFinder implements SampleSink {
                 stall.level(),
                 recent.mean(LogQuantity.ALTITUDE, at - 1, at + 1),
                 recent.mean(LogQuantity.TEMPERATURE, from, at),
-                recent.mean(LogQuantity.LOAD_FACTOR, Math.min(at, broke.timeS()) - 2.3, Math.min(at, broke.timeS()) - 0.3),
+                recent.mean(
+                        LogQuantity.LOAD_FACTOR, Math.min(at, broke.timeS()) - 2.3, Math.min(at, broke.timeS()) - 0.3),
                 rate,
                 recent.mean(LogQuantity.POWER, from, at),
                 Double.NaN,

@@ -110,8 +110,7 @@ final class SteadyFinder implements SampleSink {
         private double firstTrackDeg = Double.NaN;
 
         Bounds(Steadiness steadiness) {
-            spreads = java.util.stream.Stream.concat(
-                            steadiness.needed().stream(), steadiness.ifRecorded().stream())
+            spreads = java.util.stream.Stream.concat(steadiness.needed().stream(), steadiness.ifRecorded().stream())
                     .toArray(Spread[]::new);
             least = new double[spreads.length];
             greatest = new double[spreads.length];

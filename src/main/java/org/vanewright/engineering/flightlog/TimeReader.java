@@ -32,7 +32,9 @@ final class TimeReader {
 
     /** A date with a time and a zone; without a zone it counts as UTC. */
     static double instant(String text) {
-        String iso = text.indexOf(' ') == 10 ? text.substring(0, 10) + "T" + text.substring(11).trim() : text;
+        String iso = text.indexOf(' ') == 10
+                ? text.substring(0, 10) + "T" + text.substring(11).trim()
+                : text;
         try {
             Instant at;
             if (iso.endsWith("Z")) {

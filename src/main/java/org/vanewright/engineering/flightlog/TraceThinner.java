@@ -13,7 +13,8 @@ final class TraceThinner implements SampleSink {
 
     @Override
     public void accept(FlightSample sample) {
-        double speed = Double.isNaN(sample.indicatedAirspeedKt()) ? sample.groundSpeedKt() : sample.indicatedAirspeedKt();
+        double speed =
+                Double.isNaN(sample.indicatedAirspeedKt()) ? sample.groundSpeedKt() : sample.indicatedAirspeedKt();
         TracePoint point = new TracePoint(sample.timeS(), speed, speed, sample.pressureAltitudeFt());
         if (points.isEmpty() || sample.timeS() >= beginS + stretchS) {
             points.add(point);

@@ -31,7 +31,8 @@ abstract class LogRepositoryContract {
     private static final Instant NOW = Instant.parse("2026-05-17T10:00:00Z");
     private static final String DRAFT = "00000000-0000-0000-0000-000000000001";
     private static final LogMapping MAPPING = new LogMapping(List.of(
-            new LogColumn(LogQuantity.TIME, 0, LogUnit.SECONDS), new LogColumn(LogQuantity.AIRSPEED, 1, LogUnit.KM_PER_H)));
+            new LogColumn(LogQuantity.TIME, 0, LogUnit.SECONDS),
+            new LogColumn(LogQuantity.AIRSPEED, 1, LogUnit.KM_PER_H)));
 
     private final HikariDataSource source;
     private final LogRepository logs;
@@ -61,8 +62,22 @@ abstract class LogRepositoryContract {
 
     private FlightLog added(String id, byte[] content) {
         FlightLog log = new FlightLog(
-                id, DRAFT, id + ".csv", LogFormat.CSV, LogState.UPLOADED, List.of("t", "é"), null, 0, 0, 0, 0, List.of(), 0,
-                null, "A", NOW);
+                id,
+                DRAFT,
+                id + ".csv",
+                LogFormat.CSV,
+                LogState.UPLOADED,
+                List.of("t", "é"),
+                null,
+                0,
+                0,
+                0,
+                0,
+                List.of(),
+                0,
+                null,
+                "A",
+                NOW);
         logs.add(log, parts -> LogPieces.write(new ByteArrayInputStream(content), 10_000_000, parts));
         return logs.find(id).orElseThrow();
     }
@@ -148,7 +163,9 @@ abstract class LogRepositoryContract {
         assertThat(logs.claim("held", "two", later.minusSeconds(120), later)).isTrue();
         assertThat(logs.progress("held", "one", 6, new RowTally(), later)).isFalse();
         logs.remove("held");
-        assertThat(logs.progress("held", "two", 7, new RowTally(), later)).as("removed").isFalse();
+        assertThat(logs.progress("held", "two", 7, new RowTally(), later))
+                .as("removed")
+                .isFalse();
     }
 
     @Test

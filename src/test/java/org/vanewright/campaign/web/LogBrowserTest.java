@@ -17,9 +17,9 @@ import tools.jackson.databind.node.ObjectNode;
 /** From a recorded log to a test point, on a phone and at a desk, with scripts and without. */
 class LogBrowserTest extends BrowserTest {
     private String draft(NewPerson member) {
-        ObjectNode document = (ObjectNode) json(
-                        get("/api/v1/campaigns/clean-stall-with-pairs-over-the-taper/revisions/1"), 200)
-                .get("content");
+        ObjectNode document =
+                (ObjectNode) json(get("/api/v1/campaigns/clean-stall-with-pairs-over-the-taper/revisions/1"), 200)
+                        .get("content");
         document.put("name", "Logged").remove(List.of("points", "handling", "provenance"));
         return "/campaigns/drafts/"
                 + json(postJson("/api/v1/campaigns", document.toString(), "Authorization", bearer(member)), 201)

@@ -29,8 +29,7 @@ class LogPagesTest extends ServerTest {
         ObjectNode document = (ObjectNode) json(get(API + "/clean-stall-with-pairs-over-the-taper/revisions/1"), 200)
                 .get("content");
         document.put("name", name).remove(List.of("points", "handling", "provenance"));
-        JsonNode created =
-                json(postJson(API, document.toString(), "Authorization", bearer(member.person())), 201);
+        JsonNode created = json(postJson(API, document.toString(), "Authorization", bearer(member.person())), 201);
         return "/campaigns/drafts/" + created.get("id").asString();
     }
 
@@ -61,12 +60,17 @@ class LogPagesTest extends ServerTest {
         String log = sent(member, draft, table("Time (s) accepted"));
         Document columns = member.page(log, 200);
         assertThat(columns.select("h1").text()).isEqualTo("What are its columns?");
-        assertThat(columns.select("select[name=airspeed] option[selected]").text()).isEqualTo("2: IAS_kt");
-        assertThat(columns.select("select[name=loadFactor] option[selected]").text()).isEqualTo("4: Nz");
-        HttpResponse<String> refused = member.postForm(log + "/columns", Map.of("time", "0", "airspeed", "2", "airspeedUnit", "FT"));
+        assertThat(columns.select("select[name=airspeed] option[selected]").text())
+                .isEqualTo("2: IAS_kt");
+        assertThat(columns.select("select[name=loadFactor] option[selected]").text())
+                .isEqualTo("4: Nz");
+        HttpResponse<String> refused =
+                member.postForm(log + "/columns", Map.of("time", "0", "airspeed", "2", "airspeedUnit", "FT"));
         assertThat(parsed(refused, 422).select("#form-problems").text()).isNotEmpty();
         Map<String, String> chosen = new LinkedHashMap<>();
-        columns.select("select").forEach(s -> chosen.put(s.attr("name"), s.select("option[selected]").attr("value")));
+        columns.select("select")
+                .forEach(s ->
+                        chosen.put(s.attr("name"), s.select("option[selected]").attr("value")));
         assertThat(member.postForm(log + "/columns", chosen).statusCode()).isEqualTo(303);
         Reading.finish(context());
 
@@ -78,8 +82,13 @@ class LogPagesTest extends ServerTest {
                 .filter(t -> t.startsWith("Stall"))
                 .toList();
         assertThat(stalls).hasSize(3);
-        assertThat(stalls.get(0)).contains("45.4 kt indicated").contains("kt/s entry").contains("normal acceleration");
-        assertThat(member.page(draft + "/points", 200).select(".recorded li")).as("nothing unseen").isEmpty();
+        assertThat(stalls.get(0))
+                .contains("45.4 kt indicated")
+                .contains("kt/s entry")
+                .contains("normal acceleration");
+        assertThat(member.page(draft + "/points", 200).select(".recorded li"))
+                .as("nothing unseen")
+                .isEmpty();
 
         String look = read.select(".events li:contains(Stall) a").attr("href");
         Document point = member.page(look, 200);
@@ -93,21 +102,32 @@ class LogPagesTest extends ServerTest {
         fields.put("massKg", "556");
         fields.put("startS", "20.5");
         fields.put("endS", "19");
-        assertThat(parsed(member.postForm(look.replaceFirst("\\?.*", ""), fields), 422).text()).contains("no earlier than");
+        assertThat(parsed(member.postForm(look.replaceFirst("\\?.*", ""), fields), 422)
+                        .text())
+                .contains("no earlier than");
         fields.put("endS", "40.2");
-        assertThat(member.postForm(look.replaceFirst("\\?.*", ""), fields).statusCode()).isEqualTo(303);
-        assertThat(member.postForm(look.replaceFirst("\\?.*", ""), fields).statusCode()).as("twice").isEqualTo(303);
+        assertThat(member.postForm(look.replaceFirst("\\?.*", ""), fields).statusCode())
+                .isEqualTo(303);
+        assertThat(member.postForm(look.replaceFirst("\\?.*", ""), fields).statusCode())
+                .as("twice")
+                .isEqualTo(303);
         assertThat(member.page(draft + "/points", 200).select(".recorded li a").eachText())
                 .hasSize(1)
                 .allMatch(t -> t.contains("from a recorded log") && t.contains("556 kg"));
-        assertThat(member.page(log, 200).select(".events li:contains(accepted)").text()).contains("00:00:20.5 to 00:00:40.2");
+        assertThat(member.page(log, 200).select(".events li:contains(accepted)").text())
+                .contains("00:00:20.5 to 00:00:40.2");
         String second = read.select(".events li:contains(Stall) input").get(1).val();
-        assertThat(member.postForm(log + "/events", Map.of("action", "drop", "event", second)).statusCode()).isEqualTo(303);
+        assertThat(member.postForm(log + "/events", Map.of("action", "drop", "event", second))
+                        .statusCode())
+                .isEqualTo(303);
         assertThat(member.page(log, 200).select(".events li:contains(dropped)")).hasSize(1);
 
         SignedIn other = signIn(Role.MEMBER);
         String next = sent(other, draft(other, "The next one"), table("Time (s) accepted"));
-        assertThat(other.page(next, 200).select("select[name=loadFactor] option[selected]").text()).isEqualTo("4: Nz");
+        assertThat(other.page(next, 200)
+                        .select("select[name=loadFactor] option[selected]")
+                        .text())
+                .isEqualTo("4: Nz");
         assertThat(member.postForm(log + "/remove", Map.of()).statusCode()).isEqualTo(303);
         assertThat(member.get(log).statusCode()).isEqualTo(404);
         assertThat(member.page(draft + "/points", 200).select(".recorded li")).hasSize(1);
@@ -127,7 +147,10 @@ class LogPagesTest extends ServerTest {
             gpx.append(String.format(
                     Locale.ROOT,
                     "<trkpt lat=\"%.7f\" lon=\"%.7f\"><ele>900</ele><time>2026-05-02T09:%02d:%02dZ</time></trkpt>",
-                    lat, lon, s / 60, s % 60));
+                    lat,
+                    lon,
+                    s / 60,
+                    s % 60));
         }
         String log = sent(member, draft, gpx + "</trkseg></trk></gpx>");
         Reading.finish(context());
@@ -145,10 +168,13 @@ class LogPagesTest extends ServerTest {
     void programsSendALogAndAskHowFarItIs() {
         SignedIn member = signIn(Role.MEMBER);
         String draft = draft(member, "By program");
-        String bearer = "Bearer " + Acting.as(member.person(), () -> context()
-                .getBean(AccessTokens.class)
-                .create("Logger", Set.of(TokenScope.READ, TokenScope.SUBMIT), 30)
-                .secret());
+        String bearer = "Bearer "
+                + Acting.as(
+                        member.person(),
+                        () -> context()
+                                .getBean(AccessTokens.class)
+                                .create("Logger", Set.of(TokenScope.READ, TokenScope.SUBMIT), 30)
+                                .secret());
         HttpResponse<String> sent = member.postMultipartWithoutToken(
                 "/api/v1" + draft + "/logs", Map.of(), Map.of("file", table("t by program")), "Authorization", bearer);
         JsonNode added = json(sent, 202);
@@ -157,9 +183,25 @@ class LogPagesTest extends ServerTest {
         assertThat(added.get("header")).hasSize(5);
         String mapping =
                 "{\"columns\":[{\"quantity\":\"TIME\",\"column\":0,\"unit\":\"SECONDS\"},{\"quantity\":\"AIRSPEED\",\"column\":1,\"unit\":\"KT\"},{\"quantity\":\"LOAD_FACTOR\",\"column\":3,\"unit\":\"G\"}]}";
-        assertThat(member.call("PUT", address + "/mapping", mapping, "Content-Type", "application/json", "Authorization", bearer).statusCode())
+        assertThat(member.call(
+                                "PUT",
+                                address + "/mapping",
+                                mapping,
+                                "Content-Type",
+                                "application/json",
+                                "Authorization",
+                                bearer)
+                        .statusCode())
                 .isEqualTo(202);
-        assertThat(member.call("PUT", address + "/mapping", "{\"columns\":[]}", "Content-Type", "application/json", "Authorization", bearer).statusCode())
+        assertThat(member.call(
+                                "PUT",
+                                address + "/mapping",
+                                "{\"columns\":[]}",
+                                "Content-Type",
+                                "application/json",
+                                "Authorization",
+                                bearer)
+                        .statusCode())
                 .isEqualTo(400);
         Reading.finish(context());
         JsonNode read = json(get(address, "Authorization", bearer), 200);
@@ -174,10 +216,14 @@ class LogPagesTest extends ServerTest {
         SignedIn member = signIn(Role.MEMBER);
         String draft = draft(member, "Hostile");
         Map<String, String> hostile = Map.of(
-                "\u0000\u0001\u0002binary", "no text",
-                "x".repeat(400_000), "64 KiB",
-                "a" + ",b".repeat(20_000) + "\n", "20001 columns",
-                " \n", "an empty file");
+                "\u0000\u0001\u0002binary",
+                "no text",
+                "x".repeat(400_000),
+                "64 KiB",
+                "a" + ",b".repeat(20_000) + "\n",
+                "20001 columns",
+                " \n",
+                "an empty file");
         hostile.forEach((content, reason) -> {
             HttpResponse<String> refused = member.postFile(draft + "/logs", Map.of(), "file", content.getBytes(UTF_8));
             assertThat(parsed(refused, 422).select("[role=alert]").text()).contains(reason);
@@ -196,7 +242,8 @@ class LogPagesTest extends ServerTest {
         for (int i = 3; i < 10; i++) {
             sent(member, draft, "t,v\n1,2\n");
         }
-        HttpResponse<String> eleventh = member.postFile(draft + "/logs", Map.of(), "file", "t,v\n1,2\n".getBytes(UTF_8));
+        HttpResponse<String> eleventh =
+                member.postFile(draft + "/logs", Map.of(), "file", "t,v\n1,2\n".getBytes(UTF_8));
         assertThat(parsed(eleventh, 422).select("[role=alert]").text()).contains("at most 10 logs");
     }
 
@@ -206,7 +253,8 @@ class LogPagesTest extends ServerTest {
         String draft = draft(member, "Large");
         byte[] large = ("t,v\n" + "1,2\n".repeat(8_500_000)).getBytes(UTF_8);
         assertThat(large.length).isGreaterThan(31 * 1024 * 1024);
-        assertThat(member.postFile(draft + "/import", Map.of(), "file", large).statusCode()).isEqualTo(413);
+        assertThat(member.postFile(draft + "/import", Map.of(), "file", large).statusCode())
+                .isEqualTo(413);
         HttpResponse<String> sent = member.postFile(draft + "/logs", Map.of(), "file", large);
         assertThat(sent.statusCode()).as(sent.body()).isEqualTo(303);
         assertThat(member.page(draft + "/logs", 200).select(".logs li")).hasSize(1);

@@ -14,8 +14,13 @@ class BigLogTest {
 
     @Test
     void memoryDoesNotGrowWithTheLength() throws IOException, InterruptedException {
-        Process child = new ProcessBuilder(
-                        List.of(System.getProperty("java.home") + "/bin/java", "-Xmx24m", "-cp", System.getProperty("java.class.path"), BigLog.class.getName(), "" + ROWS))
+        Process child = new ProcessBuilder(List.of(
+                        System.getProperty("java.home") + "/bin/java",
+                        "-Xmx24m",
+                        "-cp",
+                        System.getProperty("java.class.path"),
+                        BigLog.class.getName(),
+                        "" + ROWS))
                 .redirectErrorStream(true)
                 .start();
         String said = new String(child.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
@@ -24,6 +29,8 @@ class BigLogTest {
         String[] numbers = said.trim().split(" ");
         assertThat(numbers[0]).isEqualTo(String.valueOf(ROWS));
         assertThat(numbers[1]).as("bad rows").isEqualTo("0");
-        assertThat(Integer.parseInt(numbers[2])).as("a stall every 90 s").isBetween(ROWS / 20 / 90 - 2, ROWS / 20 / 90 + 1);
+        assertThat(Integer.parseInt(numbers[2]))
+                .as("a stall every 90 s")
+                .isBetween(ROWS / 20 / 90 - 2, ROWS / 20 / 90 + 1);
     }
 }

@@ -22,8 +22,8 @@ class CsvLogTest {
     private final RowTally tally = new RowTally();
 
     private static LogMapping mapping(LogUnit time, LogUnit speed) {
-        return new LogMapping(List.of(
-                new LogColumn(LogQuantity.TIME, 0, time), new LogColumn(LogQuantity.AIRSPEED, 1, speed)));
+        return new LogMapping(
+                List.of(new LogColumn(LogQuantity.TIME, 0, time), new LogColumn(LogQuantity.AIRSPEED, 1, speed)));
     }
 
     private static InputStream file(String text) {
@@ -36,7 +36,10 @@ class CsvLogTest {
 
     @ParameterizedTest
     @CsvSource({
-        "KT, 50, 50", "M_PER_S, 25.7222, 50", "KM_PER_H, 92.6, 50", "MPH, 57.539, 50",
+        "KT, 50, 50",
+        "M_PER_S, 25.7222, 50",
+        "KM_PER_H, 92.6, 50",
+        "MPH, 57.539, 50",
     })
     void speedsBecomeKnots(LogUnit unit, String written, double expectedKt) {
         read("t,v\n0," + written + "\n", mapping(LogUnit.SECONDS, unit));
@@ -54,7 +57,9 @@ class CsvLogTest {
 
     @Test
     void timesMayBeInstantsOrClocksOverMidnight() {
-        read("t,v\n2026-05-02T09:14:00Z,1\n2026-05-02 09:14:00.5,2\n2026-05-02T11:14:01+02:00,3\n", mapping(LogUnit.INSTANT, LogUnit.KT));
+        read(
+                "t,v\n2026-05-02T09:14:00Z,1\n2026-05-02 09:14:00.5,2\n2026-05-02T11:14:01+02:00,3\n",
+                mapping(LogUnit.INSTANT, LogUnit.KT));
         assertThat(samples).extracting(FlightSample::timeS).containsExactly(1777713240.0, 1777713240.5, 1777713241.0);
         samples.clear();
         read("t,v\n23:59:59,1\n23:59:59.5,2\n00:00:00,3\n", mapping(LogUnit.CLOCK, LogUnit.KT));
@@ -105,7 +110,8 @@ class CsvLogTest {
                 .isInstanceOf(InvalidInputException.class);
         assertThatThrownBy(() -> new CsvLog(new Endless("\n\"a\n".getBytes(UTF_8))).header())
                 .isInstanceOf(InvalidInputException.class);
-        assertThatThrownBy(() -> read("t" + ",v".repeat(600) + "\n", TIME_AND_SPEED)).hasMessageContaining("601 columns");
+        assertThatThrownBy(() -> read("t" + ",v".repeat(600) + "\n", TIME_AND_SPEED))
+                .hasMessageContaining("601 columns");
     }
 
     @Test
@@ -118,9 +124,11 @@ class CsvLogTest {
                         new LogColumn(LogQuantity.TIME, 0, LogUnit.SECONDS),
                         new LogColumn(LogQuantity.AIRSPEED, 0, LogUnit.KT))))
                 .hasMessageContaining("one column twice");
-        assertThatThrownBy(() -> read("a,b\n", new LogMapping(List.of(
-                        new LogColumn(LogQuantity.TIME, 0, LogUnit.SECONDS),
-                        new LogColumn(LogQuantity.AIRSPEED, 7, LogUnit.KT)))))
+        assertThatThrownBy(() -> read(
+                        "a,b\n",
+                        new LogMapping(List.of(
+                                new LogColumn(LogQuantity.TIME, 0, LogUnit.SECONDS),
+                                new LogColumn(LogQuantity.AIRSPEED, 7, LogUnit.KT)))))
                 .hasMessageContaining("column 8");
     }
 

@@ -47,7 +47,7 @@ class GpxLogTest {
         }
         read(xml + TAIL);
         assertThat(samples).hasSize(120);
-        assertThat(samples.get(30).groundSpeedKt()).isCloseTo(60.04 , within(0.01));
+        assertThat(samples.get(30).groundSpeedKt()).isCloseTo(60.04, within(0.01));
         assertThat(samples.get(30).trackDeg()).isCloseTo(0, within(0.01));
         assertThat(samples.get(90).groundSpeedKt()).isCloseTo(60.04 * Math.cos(Math.toRadians(61)), within(0.01));
         assertThat(samples.get(90).trackDeg()).isCloseTo(270, within(0.1));
@@ -58,7 +58,8 @@ class GpxLogTest {
 
     @Test
     void pointsWithoutTimeOrPlaceAndOnesOutOfOrderAreNamed() {
-        read(HEAD + point(50, 8, 1) + point(50, 8, 1) + point(95, 8, 2) + "<trkpt lat=\"50\" lon=\"8\"/>" + point(50, 8, 3) + TAIL);
+        read(HEAD + point(50, 8, 1) + point(50, 8, 1) + point(95, 8, 2) + "<trkpt lat=\"50\" lon=\"8\"/>"
+                + point(50, 8, 3) + TAIL);
         assertThat(tally.rows()).isEqualTo(5);
         assertThat(tally.first()).extracting(RowTally.BadRow::row).containsExactly(2L, 3L, 4L);
         assertThat(samples).hasSize(2);
@@ -78,7 +79,9 @@ class GpxLogTest {
                 "",
             })
     void whatIsNoTrackIsRefused(String xml) {
-        assertThatThrownBy(() -> read(xml)).isInstanceOf(InvalidInputException.class).hasMessageContaining("file");
+        assertThatThrownBy(() -> read(xml))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageContaining("file");
         assertThat(samples).isEmpty();
     }
 

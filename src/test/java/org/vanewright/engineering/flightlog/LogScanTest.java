@@ -73,7 +73,9 @@ class LogScanTest {
                 }
             }
             outcome.add(
-                    flown.truth.stream().filter(t -> t.kind() == EventKind.STALL).toList(),
+                    flown.truth.stream()
+                            .filter(t -> t.kind() == EventKind.STALL)
+                            .toList(),
                     of(EventKind.STALL, scan.finish()));
         }
         assertThat(outcome.pairs.size() + outcome.missed.size()).isEqualTo(200);
@@ -114,7 +116,8 @@ class LogScanTest {
     }
 
     private static double rms(double[] values) {
-        return Math.sqrt(java.util.Arrays.stream(values).map(v -> v * v).average().orElse(Double.NaN));
+        return Math.sqrt(
+                java.util.Arrays.stream(values).map(v -> v * v).average().orElse(Double.NaN));
     }
 
     /** What is found of a kind lies where that was flown; a long one may be found in parts. */
@@ -141,7 +144,10 @@ class LogScanTest {
                 List<FoundEvent> found = of(kind, scan.finish());
                 // A leg is a cruise, too, and a straight climb or cruise a leg.
                 List<Truth> fits = flown.truth.stream()
-                        .filter(t -> t.kind() == kind || t.kind() != EventKind.STALL && kind != EventKind.CLIMB && t.kind() != EventKind.CLIMB)
+                        .filter(t -> t.kind() == kind
+                                || t.kind() != EventKind.STALL
+                                        && kind != EventKind.CLIMB
+                                        && t.kind() != EventKind.CLIMB)
                         .toList();
                 List<Pair> pairs = inside(fits, found, alone);
                 for (Truth each : flown.truth) {
