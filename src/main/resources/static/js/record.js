@@ -72,7 +72,7 @@ async function sendWaiting() {
 
 /** The next form, as the server would give it: what belongs to one point is emptied, what goes on stays. */
 function next() {
-  const once = ['indicatedAirspeedKt', 'entryRateKtPerS', 'warningAirspeedKt', 'wingDropDeg', 'loadFactor', 'climbRateFtPerMin', 'fuelUsedKg', 'massKg', 'at', 'remark'];
+  const once = ['indicatedAirspeedKt', 'entryRateKtPerS', 'warningAirspeedKt', 'wingDropDeg', 'loadFactor', 'climbRateFtPerMin', 'fuelUsedKg', 'at', 'remark'];
   once.forEach((name) => {
     if (form.elements[name]) form.elements[name].value = '';
   });
@@ -103,7 +103,7 @@ form.addEventListener('submit', async (event) => {
 
 const before = stored(typedKey, null);
 const refused = document.querySelector('.problems.some') !== null;
-if (before && !refused && !document.querySelector('.note.done')) {
+if (before && !refused) {
   Object.entries(before).forEach(([name, value]) => {
     const field = form.elements[name];
     if (field && name !== 'kind' && name !== 'units') field.value = value;

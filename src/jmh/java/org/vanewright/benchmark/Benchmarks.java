@@ -8,7 +8,6 @@ import java.util.concurrent.TimeUnit;
 import java.util.stream.Collectors;
 import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.infra.BenchmarkParams;
-import org.openjdk.jmh.results.Result;
 import org.openjdk.jmh.results.RunResult;
 import org.openjdk.jmh.runner.Runner;
 import org.openjdk.jmh.runner.RunnerException;
@@ -16,8 +15,9 @@ import org.openjdk.jmh.runner.options.Options;
 import org.openjdk.jmh.runner.options.OptionsBuilder;
 import org.openjdk.jmh.runner.options.TimeValue;
 import org.openjdk.jmh.runner.options.VerboseMode;
+import org.openjdk.jmh.util.Statistics;
 
-/** Runs the benchmarks and prints a table. An argument is a regular expression for which ones; none means all. */
+/** Runs the benchmarks and prints a table of medians and quartiles, which a busy machine moves less than means. An argument is a regular expression for which ones; none means all. */
 public final class Benchmarks {
     private Benchmarks() {}
 
@@ -25,7 +25,7 @@ public final class Benchmarks {
         String which = arguments.length == 0 || arguments[0].isBlank() ? ".*" : arguments[0];
         Options options = new OptionsBuilder()
                 .include(which)
-                .mode(Mode.AverageTime)
+                .mode(Mode.SampleTime)
                 .timeUnit(TimeUnit.MICROSECONDS)
                 .forks(1)
                 .warmupIterations(3)
@@ -48,18 +48,22 @@ public final class Benchmarks {
                 .orElse(9);
         String format = "%-" + width + "s  %14s  %12s  %14s%n";
         StringBuilder table = new StringBuilder("\n")
-                .append(String.format(Locale.ROOT, format, "benchmark", "time, ms", "± 99.9 %", "per second"));
+                .append(String.format(Locale.ROOT, format, "benchmark", "median, ms", "quartile, ms", "quartile, ms"));
         for (RunResult run : sorted) {
-            Result<?> micros = run.getPrimaryResult();
+            Statistics micros = run.getPrimaryResult().getStatistics();
             table.append(String.format(
                     Locale.ROOT,
                     format,
                     name(run.getParams()),
-                    String.format(Locale.ROOT, "%.4f", micros.getScore() / 1000),
-                    String.format(Locale.ROOT, "%.4f", micros.getScoreError() / 1000),
-                    String.format(Locale.ROOT, "%.1f", 1e6 / micros.getScore())));
+                    millis(micros, 50),
+                    millis(micros, 25),
+                    millis(micros, 75)));
         }
         return table.append('\n').toString();
+    }
+
+    private static String millis(Statistics micros, double percentile) {
+        return String.format(Locale.ROOT, "%.4f", micros.getPercentile(percentile) / 1000);
     }
 
     /** Class, method and parameters, without the package. */

@@ -1,6 +1,7 @@
 package org.vanewright.account;
 
 import java.time.Clock;
+import java.util.List;
 import java.util.Optional;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
@@ -17,6 +18,7 @@ import org.springframework.security.web.csrf.CsrfFilter;
 import org.springframework.security.web.csrf.CsrfTokenRepository;
 import org.springframework.security.web.csrf.HttpSessionCsrfTokenRepository;
 import org.springframework.security.web.servlet.util.matcher.PathPatternRequestMatcher;
+import org.vanewright.platform.LargeUploads;
 import org.vanewright.platform.Refusals;
 
 /**
@@ -52,7 +54,8 @@ class SecurityConfiguration {
             CsrfTokenRepository tokens,
             RefusedForms refused,
             Providers providers,
-            ProviderReturn returned) {
+            ProviderReturn returned,
+            List<LargeUploads> larger) {
         if (!providers.all().isEmpty()) {
             http.oauth2Login(login -> login.loginPage("/sign-in")
                     .clientRegistrationRepository(providers::registration)
@@ -67,7 +70,7 @@ class SecurityConfiguration {
                 .csrf(csrf -> csrf.csrfTokenRepository(tokens).ignoringRequestMatchers(units))
                 .exceptionHandling(errors -> errors.accessDeniedHandler(refused))
                 .securityContext(context -> context.securityContextRepository(contexts))
-                .addFilterBefore(new UploadSize(), CsrfFilter.class)
+                .addFilterBefore(new UploadSize(larger), CsrfFilter.class)
                 .build();
     }
 

@@ -5,10 +5,21 @@ import jakarta.servlet.ServletException;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
+import java.util.List;
 import org.springframework.web.filter.OncePerRequestFilter;
+import org.vanewright.platform.LargeUploads;
 
 /** Refuses a form with more than the server reads, since the token in it cannot be read then. */
 class UploadSize extends OncePerRequestFilter {
+    /** Of a form whose files are small, such as photographs; the server itself allows the largest file anywhere. */
+    private static final long MOST = 30L * 1024 * 1024;
+
+    private final List<LargeUploads> larger;
+
+    UploadSize(List<LargeUploads> larger) {
+        this.larger = larger;
+    }
+
     @Override
     protected boolean shouldNotFilter(HttpServletRequest request) {
         String type = request.getContentType();
@@ -18,6 +29,11 @@ class UploadSize extends OncePerRequestFilter {
     @Override
     protected void doFilterInternal(HttpServletRequest request, HttpServletResponse response, FilterChain chain)
             throws ServletException, IOException {
+        long length = request.getContentLengthLong();
+        if (!isLarge(request) && (length > MOST || length < 0)) {
+            response.sendError(HttpServletResponse.SC_REQUEST_ENTITY_TOO_LARGE);
+            return;
+        }
         try {
             request.getParameterMap();
         } catch (IllegalStateException e) {
@@ -25,5 +41,11 @@ class UploadSize extends OncePerRequestFilter {
             return;
         }
         chain.doFilter(request, response);
+    }
+
+    /** Without a session the token cannot fit, so that nobody gets to send much. */
+    private boolean isLarge(HttpServletRequest request) {
+        return request.getSession(false) != null
+                && larger.stream().anyMatch(l -> l.accepts(request.getMethod(), request.getRequestURI()));
     }
 }

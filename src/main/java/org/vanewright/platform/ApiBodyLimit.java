@@ -5,6 +5,7 @@ import jakarta.servlet.ServletException;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
+import java.util.List;
 import org.springframework.core.annotation.Order;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Component;
@@ -13,22 +14,33 @@ import org.springframework.web.filter.OncePerRequestFilter;
 
 /**
  * Refuses a larger body under {@code /api} than the settings allow, whether or not its length was announced,
- * and whatever its type.
+ * and whatever its type, but for files where {@link LargeUploads} are.
  */
 @Component
 @Order(20)
 class ApiBodyLimit extends OncePerRequestFilter {
     private final DataSize limit;
     private final ProblemWriter problems;
+    private final List<LargeUploads> larger;
 
-    ApiBodyLimit(LimitSettings settings, ProblemWriter problems) {
+    ApiBodyLimit(LimitSettings settings, ProblemWriter problems, List<LargeUploads> larger) {
         this.limit = settings.apiBody();
         this.problems = problems;
+        this.larger = larger;
     }
 
     @Override
     protected boolean shouldNotFilter(HttpServletRequest request) {
-        return !request.getRequestURI().startsWith("/api/");
+        String path = request.getRequestURI();
+        return !path.startsWith("/api/") || isLarge(request, path);
+    }
+
+    /** Its parts go to disk, within the server's limits of them. */
+    private boolean isLarge(HttpServletRequest request, String path) {
+        String type = request.getContentType();
+        return type != null
+                && type.regionMatches(true, 0, "multipart/form-data", 0, "multipart/form-data".length())
+                && larger.stream().anyMatch(l -> l.accepts(request.getMethod(), path));
     }
 
     @Override

@@ -87,7 +87,7 @@ class PageErrors {
         return ProblemPage.of(
                 HttpStatus.CONTENT_TOO_LARGE,
                 "File too large",
-                "A photograph may have at most 8 MiB, a file of section coordinates 64 KiB.",
+                "A photograph may have at most 8 MiB, a file of section coordinates 64 KiB, a recorded log 150 MB.",
                 null);
     }
 

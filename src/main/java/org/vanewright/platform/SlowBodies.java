@@ -4,6 +4,7 @@ import jakarta.servlet.ServletException;
 import java.io.IOException;
 import java.net.SocketTimeoutException;
 import java.nio.ByteBuffer;
+import java.util.List;
 import java.util.concurrent.atomic.AtomicBoolean;
 import org.apache.catalina.connector.Request;
 import org.apache.catalina.connector.Response;
@@ -24,15 +25,24 @@ class SlowBodies implements WebServerFactoryCustomizer<TomcatServletWebServerFac
     /** As the server itself reads of what nobody asked for, so that the caller sees the answer. */
     private static final long MOST_LEFT_OVER = 40L * 1024 * 1024;
 
-    private final long limitNanos;
+    /** A large file has more time as it comes, 100 kB in a second at least. */
+    private static final long NANOS_PER_BYTE = 10_000;
 
-    SlowBodies(LimitSettings settings) {
+    private final long limitNanos;
+    private final List<LargeUploads> larger;
+
+    SlowBodies(LimitSettings settings, List<LargeUploads> larger) {
         this.limitNanos = settings.bodyTime().toNanos();
+        this.larger = larger;
     }
 
     @Override
     public void customize(TomcatServletWebServerFactory factory) {
         factory.addEngineValves(new Watch());
+    }
+
+    private boolean isLarge(Request request) {
+        return larger.stream().anyMatch(l -> l.accepts(request.getMethod(), request.getRequestURI()));
     }
 
     private final class Watch extends ValveBase {
@@ -44,7 +54,7 @@ class SlowBodies implements WebServerFactoryCustomizer<TomcatServletWebServerFac
         public void invoke(Request request, Response response) throws IOException, ServletException {
             var plain = request.getCoyoteRequest();
             InputBuffer buffer = plain.getInputBuffer();
-            Timed timed = new Timed(buffer, System.nanoTime() + limitNanos);
+            Timed timed = new Timed(buffer, System.nanoTime() + limitNanos, isLarge(request) ? NANOS_PER_BYTE : 0);
             plain.setInputBuffer(timed);
             try {
                 getNext().invoke(request, response);
@@ -84,12 +94,14 @@ class SlowBodies implements WebServerFactoryCustomizer<TomcatServletWebServerFac
 
     private static final class Timed implements InputBuffer {
         private final InputBuffer source;
-        private final long end;
+        private final long nanosPerByte;
+        private long end;
         private boolean late;
 
-        Timed(InputBuffer source, long end) {
+        Timed(InputBuffer source, long end, long nanosPerByte) {
             this.source = source;
             this.end = end;
+            this.nanosPerByte = nanosPerByte;
         }
 
         @Override
@@ -98,7 +110,9 @@ class SlowBodies implements WebServerFactoryCustomizer<TomcatServletWebServerFac
             if (late) {
                 throw new SocketTimeoutException("the body has not come in time");
             }
-            return source.doRead(handler);
+            int read = source.doRead(handler);
+            end += Math.max(0, read) * nanosPerByte;
+            return read;
         }
 
         @Override

@@ -45,6 +45,7 @@ record HouseRules(String root) {
             "org.jspecify..",
             "org.hipparchus..",
             "org.locationtech.jts..",
+            "org.apache.commons.csv..",
             "org.apache.pdfbox..",
             "org.apache.fontbox..",
         };

@@ -63,7 +63,9 @@ class RouteTableTest extends ServerTest {
     /** The path with something of each subject's shape, which is enough to find its route. */
     private static String shaped(RouteTable.Line line) {
         return line.path()
-                .replaceAll("\\{(draft|shared|waiting|token|other|author|person|pending|closed|invited|nolink)}", NO_ID)
+                .replaceAll(
+                        "\\{(draft|shared|waiting|token|other|author|person|pending|closed|invited|nolink|log|sharedlog)}",
+                        NO_ID)
                 .replaceAll("\\{photograph}", "0".repeat(64))
                 .replaceAll("\\{(invitation|reset|nothing)}", "A".repeat(43))
                 .replaceAll("\\{[a-z]+}", "slug");

@@ -1,11 +1,14 @@
 package org.vanewright.security;
 
+import java.io.ByteArrayInputStream;
+import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.UUID;
 import java.util.concurrent.atomic.AtomicInteger;
+import org.jspecify.annotations.Nullable;
 import org.springframework.context.ApplicationContext;
 import org.vanewright.account.AccessTokens;
 import org.vanewright.account.AccountService;
@@ -16,6 +19,7 @@ import org.vanewright.account.PasswordReset;
 import org.vanewright.account.PersonState;
 import org.vanewright.account.Role;
 import org.vanewright.account.TokenScope;
+import org.vanewright.campaign.log.FlightLogs;
 import org.vanewright.photograph.Photographs;
 import org.vanewright.record.Draft;
 import org.vanewright.record.Licence;
@@ -101,6 +105,8 @@ final class Subjects {
                 NewPeople.add(service, Role.MEMBER, PersonState.CLOSED).id();
             case "invited" -> invited();
             case "photograph" -> photograph();
+            case "log" -> log(made.get(plural + " draft"), "time,ias\n0,50\n1,51\n");
+            case "sharedlog" -> log(made.get(plural + " shared"), "time,ias\n0,50\n1,51\n");
             case "nolink" -> UUID.randomUUID().toString();
             case "nothing" -> "A".repeat(43);
             case "unknown" -> "walked-" + COUNT.incrementAndGet() + "%40club.example";
@@ -193,6 +199,16 @@ final class Subjects {
     private String photograph() {
         byte[] file = Pictures.encoded(Pictures.quarters(40 + COUNT.incrementAndGet(), 30), "png");
         return Acting.as(author, () -> service.getBean(Photographs.class).take(file));
+    }
+
+    /** A table of the draft that stands before it in the call. */
+    private String log(@Nullable String draft, String table) {
+        byte[] bytes = table.getBytes(StandardCharsets.UTF_8);
+        return Acting.as(
+                author,
+                () -> service.getBean(FlightLogs.class)
+                        .add(Objects.requireNonNull(draft), "walked.csv", new ByteArrayInputStream(bytes))
+                        .id());
     }
 
     private String reset() {

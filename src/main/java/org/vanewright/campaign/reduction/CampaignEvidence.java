@@ -31,7 +31,8 @@ class CampaignEvidence implements FlightEvidence {
         return reductions.of(revision.content()).stream()
                 .flatMap(reduced -> reduced.conclusions().stream()
                         .filter(c -> c.claim() != null)
-                        .flatMap(c -> Stream.ofNullable(c.configuration().configuration().layout())
+                        .flatMap(c -> Stream.ofNullable(
+                                        c.configuration().configuration().layout())
                                 .filter(layout -> layout.slug().equals(layoutSlug))
                                 .map(layout -> result(revision, layout, c.sentence(reduced.measure())))));
     }

@@ -25,6 +25,7 @@ import org.vanewright.platform.plot.DrawnPlot;
  * @param budgets of uncertainty
  * @param runs airspeed calibrations
  * @param plots test points, order of flying, position error
+ * @param signs warning and wing drop of stalls
  * @param again how many are needed at the measured scatter; null while there is none
  */
 public record ResultView(
@@ -35,10 +36,12 @@ public record ResultView(
         List<Budget> budgets,
         List<RunRow> runs,
         List<DrawnPlot> plots,
+        List<StallSigns> signs,
         @Nullable String again) {
 
     /** A sentence with the figures it rests on. */
-    public record ClaimLine(String configuration, String sentence, boolean seen, List<Figure> figures) {}
+    public record ClaimLine(
+            String configuration, @Nullable String reference, String sentence, boolean seen, List<Figure> figures) {}
 
     /** A named figure. */
     public record Figure(String name, String figure) {}
@@ -79,16 +82,18 @@ public record ResultView(
                 budgets(reduced),
                 reduced.calibration().runs().stream().map(ResultView::run).toList(),
                 ResultPlots.of(reduced, idPrefix),
+                StallSigns.of(reduced),
                 reduced.power() == null ? null : PlanView.sentence(reduced.power(), measure));
     }
 
     private static ClaimLine line(Conclusion conclusion, Measure measure) {
         String label = conclusion.configuration().label();
         if (conclusion.claim() == null || conclusion.comparison() == null) {
-            return new ClaimLine(label, conclusion.sentence(measure), false, List.of());
+            return new ClaimLine(label, null, conclusion.sentence(measure), false, List.of());
         }
         return new ClaimLine(
                 label,
+                conclusion.configuration().configuration().key(),
                 conclusion.sentence(measure),
                 conclusion.claim().changeSeen(),
                 figures(conclusion, conclusion.comparison(), measure));

@@ -8,6 +8,7 @@ import org.vanewright.airframe.AirframeDocument;
 import org.vanewright.campaign.CampaignDocument;
 import org.vanewright.campaign.Measure;
 import org.vanewright.campaign.Schedule;
+import org.vanewright.engineering.drawing.Bounds;
 import org.vanewright.engineering.drawing.Layer;
 import org.vanewright.engineering.drawing.Lettering;
 import org.vanewright.engineering.drawing.PdfDocumentSpec;
@@ -25,11 +26,18 @@ final class TestCardSheet {
     private static final double WIDTH_MM = 210;
     private static final double HEIGHT_MM = 297;
     private static final double MARGIN_MM = 14;
-    private static final double TEXT_MM = 2.3;
-    private static final double SMALL_MM = 1.8;
+    /** As large as the page has room for. */
+    private static final double[] TEXT_MM = {2.7, 2.5, 2.3, 2.1, 1.9};
+
+    /** Of the service's cautions; the others are about templates, and the card has its own. */
+    private static final int CAUTIONS = 3;
+
+    private static final double SMALL_MM = 1.9;
     private static final double TITLE_MM = 4.2;
     private static final double HEADING_MM = 3;
-    private static final double ROW_MM = 8;
+    private static final double ROW_MM = 10;
+    /** As high as the whole table may be, so that the card stays on its page. */
+    private static final double TABLE_MM = 56;
     private static final int SPARE_ROWS = 2;
     private static final int MOST_ROWS = 10;
     private static final List<String> HEAD_BLANKS =
@@ -66,33 +74,49 @@ final class TestCardSheet {
     }
 
     private PdfPage page(Schedule.Sortie sortie) {
-        TextColumn column =
-                new TextColumn(MARGIN_MM, HEIGHT_MM - MARGIN_MM, WIDTH_MM - 2 * MARGIN_MM, Double.NEGATIVE_INFINITY);
+        List<Shape> footer = footer();
+        double lowest = footer.stream()
+                        .mapToDouble(shape -> Bounds.of(shape).maxYMm())
+                        .max()
+                        .orElse(MARGIN_MM)
+                + 2;
+        List<Shape> shapes = new ArrayList<>();
+        for (double size : TEXT_MM) {
+            shapes.clear();
+            if (fill(shapes, sortie, size) > lowest) {
+                break;
+            }
+        }
+        shapes.addAll(footer);
+        return new PdfPage(WIDTH_MM, HEIGHT_MM, List.of(PdfPage.Part.of(shapes)));
+    }
+
+    /** Everything but the footer; gives where it ends. */
+    private double fill(List<Shape> shapes, Schedule.Sortie sortie, double size) {
+        TextColumn column = new TextColumn(
+                MARGIN_MM, HEIGHT_MM - MARGIN_MM, WIDTH_MM - 2 * MARGIN_MM, Double.NEGATIVE_INFINITY);
         CampaignDocument campaign = revision.content();
         column.set(List.of(
                 Paragraph.plain(revision.printedName(), TITLE_MM),
                 Paragraph.plain(
-                        "Flight " + sortie.number() + " of " + sorties + " · block " + sortie.block()
-                                + " · configuration " + sortie.key()
-                                + (campaign.invented() ? " · INVENTED, for demonstration" : ""),
+                        "Flight " + sortie.number() + " of " + sorties + " · block " + sortie.block() + " · configuration "
+                                + sortie.key() + (campaign.invented() ? " · INVENTED, for demonstration" : ""),
                         HEADING_MM)));
-        List<Shape> shapes = new ArrayList<>();
         column.skip(2);
         double y = blanks(shapes, column.top(), HEAD_BLANKS, 1, false);
         column.skip(column.top() - y + 3);
-        list(column, "Set-up", TestCards.setUp(campaign, sortie));
-        list(column, "Limits", TestCards.limits(airframe));
+        list(column, "Set-up", TestCards.setUp(campaign, sortie), size);
+        list(column, "Limits", TestCards.limits(airframe), size);
         Measure measure = TestCards.measure(campaign);
-        list(column, "Steps", numbered(TestCards.steps(measure, sortie.points())));
+        list(column, "Steps", numbered(TestCards.steps(measure, sortie.points())), size);
         column.skip(2);
         int rows = Math.min(MOST_ROWS, sortie.points() + SPARE_ROWS);
         y = blanks(shapes, column.top(), TestCards.blanks(measure), rows, true);
         column.skip(column.top() - y + 3);
-        list(column, "Stop and land when", TestCards.STOP);
-        list(column, "Cautions", TestCards.CAUTIONS);
+        list(column, "Stop and land when", TestCards.STOP, size);
+        list(column, "Cautions", TestCards.CAUTIONS, size);
         shapes.addAll(column.shapes());
-        shapes.addAll(footer());
-        return new PdfPage(WIDTH_MM, HEIGHT_MM, List.of(PdfPage.Part.of(shapes)));
+        return column.top();
     }
 
     private static List<String> numbered(List<String> steps) {
@@ -103,12 +127,12 @@ final class TestCardSheet {
         return lines;
     }
 
-    private static void list(TextColumn column, String heading, List<String> lines) {
+    private static void list(TextColumn column, String heading, List<String> lines, double size) {
         column.set(List.of(Paragraph.heading(heading)));
         column.set(lines.stream()
                 .map(l -> l.matches("\\d\\. .*")
-                        ? Paragraph.item(l.substring(0, 2), l.substring(3), TEXT_MM)
-                        : Paragraph.item("–", l, TEXT_MM))
+                        ? Paragraph.item(l.substring(0, 2), l.substring(3), size)
+                        : Paragraph.item("–", l, size))
                 .toList());
     }
 
@@ -121,9 +145,10 @@ final class TestCardSheet {
         double width = (WIDTH_MM - 2 * MARGIN_MM) / heads.size();
         double right = WIDTH_MM - MARGIN_MM;
         double head = SMALL_MM + 2.5;
-        double bottom = top - head - rows * ROW_MM;
+        double row = Math.min(ROW_MM, TABLE_MM / rows);
+        double bottom = top - head - rows * row;
         for (int i = 0; i <= rows + 1; i++) {
-            double y = i == 0 ? top : top - head - (i - 1) * ROW_MM;
+            double y = i == 0 ? top : top - head - (i - 1) * row;
             to.add(Shape.line(Layer.MARK, Pen.THIN, new Point2(MARGIN_MM, y), new Point2(right, y)));
         }
         for (int i = 0; i <= heads.size(); i++) {
@@ -138,7 +163,7 @@ final class TestCardSheet {
                     SMALL_MM));
         }
         for (int i = 0; numbered && i < rows; i++) {
-            to.add(text(String.valueOf(i + 1), MARGIN_MM + 1.5, top - head - (i + 1) * ROW_MM + 2.5, TEXT_MM));
+            to.add(text(String.valueOf(i + 1), MARGIN_MM + 1.5, top - head - (i + 1) * row + 1.8, SMALL_MM));
         }
         return bottom;
     }
@@ -146,7 +171,7 @@ final class TestCardSheet {
     private List<Shape> footer() {
         String first = "Campaign " + revision.slug() + " · revision " + revision.number() + " · SHA-256 "
                 + revision.shortHash() + (revision.isPublic() ? "" : " · " + Revision.NOT_PUBLISHED);
-        List<Paragraph> lines = Stream.concat(Stream.of(first, TestCards.SOURCES), cautions.stream())
+        List<Paragraph> lines = Stream.concat(Stream.of(first, TestCards.SOURCES), cautions.stream().limit(CAUTIONS))
                 .map(l -> Paragraph.plain(l, SMALL_MM))
                 .toList();
         double room = WIDTH_MM - 2 * MARGIN_MM;

@@ -8,6 +8,7 @@ package org.vanewright.engineering.flow;
  * @param upper layer of the upper side
  * @param lower layer of the lower side
  * @param displaced flow displaced by the layers at the panel ends, positive along their order
+ * @param onward the same as the passes would go on with it: a start for a like angle
  * @param iterations passes of the layers that were made
  * @param residual largest change of the displaced flow in the last pass, over its largest value
  */
@@ -17,11 +18,12 @@ record CoupledFlow(
         Layer upper,
         Layer lower,
         double[] displaced,
+        double[] onward,
         int iterations,
         double residual) {
 
-    CoupledFlow after(int passes, double remaining) {
-        return new CoupledFlow(outer, stagnation, upper, lower, displaced, passes, remaining);
+    CoupledFlow after(int passes, double remaining, double[] next) {
+        return new CoupledFlow(outer, stagnation, upper, lower, displaced, next, passes, remaining);
     }
 
     boolean converged() {

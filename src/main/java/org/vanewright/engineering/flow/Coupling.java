@@ -8,10 +8,8 @@ import org.vanewright.engineering.section.SurfaceSide;
  * δ*)/ds on the skin would (M. J. Lighthill, "On displacement thickness", Journal of Fluid Mechanics 4 (1958) 383-392), and
  * the outer flow so changed is the edge of the layers.
  *
- * <p>The change of a pass is smoothed over {@value #SMOOTHED_OVER} θ before it is applied, because the direct iteration
- * amplifies ripples shorter than the layer is thick; what it converges to is not smoothed. {@link Mixing} takes the place
- * of a fixed under-relaxation. The laminar layer counts with the shape factor that it gets at transition: the step of
- * displacement there is no wider than the panels and would keep transition wandering.
+ * <p>{@link Displacement} says what of the displaced flow the outer flow feels. The change of a pass is smoothed before it
+ * is applied, because the direct iteration amplifies ripples. {@link Mixing} takes the place of a fixed under-relaxation.
  */
 final class Coupling {
     static final double TOLERANCE = 2e-3;
@@ -23,7 +21,6 @@ final class Coupling {
     private static final int TRIES = 3;
 
     private static final double STEP_ERROR = 1e-6;
-    private static final double SMOOTHED_OVER = 3;
     /** Longest step of one pass over the largest displaced flow. */
     private static final double LONGEST_STEP = 0.3;
 
@@ -68,6 +65,7 @@ final class Coupling {
                 BoundaryLayer.follow(up, viscosity, upperX, STEP_ERROR),
                 BoundaryLayer.follow(low, viscosity, lowerX, STEP_ERROR),
                 displaced,
+                displaced,
                 1,
                 1);
     }
@@ -89,28 +87,29 @@ final class Coupling {
                 pass++;
                 double[] whole = grid.expand(guess);
                 CoupledFlow now = pass(outer.with(flow.response(whole)), whole);
-                double[] change = grid.pick(displaced(now));
+                Displacement displacement = new Displacement(now, grid, viscosity);
+                double[] change = displacement.felt();
                 double largest = largest(change);
                 for (int i = 0; i < change.length; i++) {
                     change[i] -= guess[i];
                 }
                 double residual = largest(change) / largest;
+                guess = mixing.next(guess, displacement.step(change), limit * largest);
+                limit = Math.min(limit, LONGEST_STEP);
                 if (best == null || residual < best.residual()) {
-                    best = now.after(pass, residual);
+                    best = now.after(pass, residual, grid.expand(guess));
                     bestPass = pass;
                 }
                 if (residual < TOLERANCE) {
                     return best;
                 }
-                guess = mixing.next(guess, smoothed(change, now), limit * largest);
-                limit = Math.min(limit, LONGEST_STEP);
             }
             guess = best == null ? guess : grid.pick(best.displaced());
         }
         if (best == null) {
             throw new IllegalStateException("no pass was made");
         }
-        return best.after(pass, best.residual());
+        return best.after(pass, best.residual(), best.displaced());
     }
 
     private PanelSolution withLift(double wanted, double[] added) {
@@ -125,40 +124,6 @@ final class Coupling {
             solution = flow.at(angle, added);
         }
         return solution;
-    }
-
-    /** Displaced flow at the panel ends, positive along their order. */
-    private static double[] displaced(CoupledFlow now) {
-        double[] displaced = new double[now.displaced().length];
-        for (int i = 1; i <= now.upper().last(); i++) {
-            displaced[EdgeFlow.end(now.stagnation(), SurfaceSide.UPPER, i)] = -displaced(now.upper(), i);
-        }
-        for (int i = 1; i <= now.lower().last(); i++) {
-            displaced[EdgeFlow.end(now.stagnation(), SurfaceSide.LOWER, i)] = displaced(now.lower(), i);
-        }
-        return displaced;
-    }
-
-    private static double displaced(Layer layer, int i) {
-        double shape = layer.regime[i] == Regime.LAMINAR ? TurbulentLayer.INITIAL_SHAPE : layer.shape[i];
-        return Math.max(0, layer.edge.speed[i]) * layer.momentum[i] * shape;
-    }
-
-    /** Solves x − (ℓ² x′)′ = change, ℓ being some momentum thicknesses. */
-    private double[] smoothed(double[] change, CoupledFlow now) {
-        double[] squares = new double[flow.geometry().ends()];
-        for (int i = 1; i <= now.upper().last(); i++) {
-            squares[EdgeFlow.end(now.stagnation(), SurfaceSide.UPPER, i)] = square(now.upper(), i);
-        }
-        for (int i = 1; i <= now.lower().last(); i++) {
-            squares[EdgeFlow.end(now.stagnation(), SurfaceSide.LOWER, i)] = square(now.lower(), i);
-        }
-        return Diffusion.of(change, grid.pick(squares), grid.pick(flow.geometry().arc));
-    }
-
-    private static double square(Layer layer, int i) {
-        double length = SMOOTHED_OVER * layer.momentum[i];
-        return length * length;
     }
 
     private static double largest(double[] values) {

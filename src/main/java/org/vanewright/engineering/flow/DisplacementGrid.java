@@ -11,6 +11,7 @@ final class DisplacementGrid {
 
     private final double[] fine;
     private final int[] kept;
+    private final double[] arc;
 
     DisplacementGrid(double[] arc) {
         fine = arc;
@@ -20,6 +21,12 @@ final class DisplacementGrid {
         kept = IntStream.rangeClosed(0, pieces)
                 .map(i -> Math.min(last, i * stride))
                 .toArray();
+        this.arc = pick(arc);
+    }
+
+    /** Arc lengths of the kept ends. */
+    double[] arc() {
+        return arc;
     }
 
     double[] pick(double[] values) {

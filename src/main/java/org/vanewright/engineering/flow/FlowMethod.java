@@ -14,7 +14,8 @@ final class FlowMethod {
                     + " by Thwaites with the correlations of Cebeci and Bradshaw, separation at lambda = -0.09; transition where"
                     + " fixed, else by Michel's criterion or at laminar separation; turbulent by Head's entrainment with the"
                     + " friction law of Ludwieg and Tillmann from H = 1.4, separation at H = 2.4. Each layer displaces the outer"
-                    + " flow as sources on the skin and a wake of constant displacement would; layers and outer flow are"
+                    + " flow as sources on the skin and a wake of constant displacement would, smoothed over some"
+                    + " momentum thicknesses and about transition over a part of the length that it takes; layers and outer flow are"
                     + " computed in turns until they agree. Profile drag by Squire and Young.";
 
     static final List<String> POTENTIAL_SOURCES =
@@ -32,6 +33,8 @@ final class FlowMethod {
                             "T. Cebeci, P. Bradshaw, Momentum Transfer in Boundary Layers, 1977 (correlations for both"
                                     + " methods)",
                             "M. J. Lighthill, On displacement thickness, Journal of Fluid Mechanics 4 (1958) 383-392",
+                            "S. Dhawan, R. Narasimha, Some properties of boundary layer flow during the transition from"
+                                    + " laminar to turbulent motion, Journal of Fluid Mechanics 3 (1958) 418-436 (from memory)",
                             "H. B. Squire, A. D. Young, The calculation of the profile drag of aerofoils, ARC R&M 1838,"
                                     + " 1938"))
             .toList();

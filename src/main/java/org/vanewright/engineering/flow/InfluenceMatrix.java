@@ -28,13 +28,15 @@ final class InfluenceMatrix {
     private static final double SERIES_BELOW = 0.2;
 
     private final PanelGeometry geometry;
-    private final double[] logs;
+    /** Logarithms of the squared distances between the ends; each counts for both. */
+    private final double[][] logs;
+
     private final double[] squares;
 
     InfluenceMatrix(PanelGeometry geometry) {
         this.geometry = geometry;
         int n = geometry.ends();
-        logs = new double[n];
+        logs = logs(geometry);
         squares = new double[n];
         vortices = new double[n + 1][n + 1];
         doublets = new double[n][n];
@@ -42,6 +44,20 @@ final class InfluenceMatrix {
             fillRow(i);
         }
         closeAtTrailingEdge();
+    }
+
+    private static double[][] logs(PanelGeometry g) {
+        int n = g.ends();
+        double[][] logs = new double[n][n];
+        for (int i = 0; i < n; i++) {
+            for (int j = 0; j <= i; j++) {
+                double dx = g.x[i] - g.x[j];
+                double dy = g.y[i] - g.y[j];
+                logs[i][j] = Math.log(Math.max(dx * dx + dy * dy, TINY));
+                logs[j][i] = logs[i][j];
+            }
+        }
+        return logs;
     }
 
     private void fillRow(int i) {
@@ -54,10 +70,9 @@ final class InfluenceMatrix {
             double dx = px - geometry.x[j];
             double dy = py - geometry.y[j];
             squares[j] = dx * dx + dy * dy;
-            logs[j] = Math.log(Math.max(squares[j], TINY));
         }
         for (int j = 0; j + 1 < n; j++) {
-            addPanel(a, d, j, px, py, i == j || i == j + 1);
+            addPanel(a, d, logs[i], j, px, py, i == j || i == j + 1);
         }
         d[i] += Math.PI + geometry.turn(i);
         d[0] += i == 0 ? 0 : wakeAngle(px - geometry.x[0], py - geometry.y[0]);
@@ -68,7 +83,7 @@ final class InfluenceMatrix {
         a[n] = -1;
     }
 
-    private void addPanel(double[] a, double[] d, int j, double px, double py, boolean own) {
+    private void addPanel(double[] a, double[] d, double[] log, int j, double px, double py, boolean own) {
         double tx = geometry.tangentX[j];
         double ty = geometry.tangentY[j];
         double length = geometry.length[j];
@@ -77,8 +92,8 @@ final class InfluenceMatrix {
         double x1 = tx * dx + ty * dy;
         double x2 = x1 - length;
         double h = own ? 0 : tx * dy - ty * dx;
-        double log1 = logs[j];
-        double log2 = logs[j + 1];
+        double log1 = log[j];
+        double log2 = log[j + 1];
         double seen = own ? 0 : angle(length * h, x1 * x2 + h * h);
         double whole = 0.5 * (x1 * log1 - x2 * log2) - length + h * seen;
         double moment = 0.25 * (squares[j] * (log1 - 1) - squares[j + 1] * (log2 - 1));

@@ -38,7 +38,7 @@ final class LaminarLayer {
         for (int i = 1; i < edge.usable; i++) {
             integral += (edge.s[i] - edge.s[i - 1]) * meanFifthPower(edge.speed[i - 1], edge.speed[i]);
             double u = edge.speed[i];
-            double square = RATE * viscosity * integral / Math.pow(u, 6);
+            double square = RATE * viscosity * integral / (u * u * u * u * u * u);
             double lambda = square * edge.slope[i] / viscosity;
             double margin = free ? michelMargin(i, square) : -1;
             double stall = crossing(i, lambdaBefore - ThwaitesClosure.SEPARATION, lambda - ThwaitesClosure.SEPARATION);

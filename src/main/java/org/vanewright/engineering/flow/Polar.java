@@ -10,7 +10,7 @@ import org.vanewright.engineering.input.InvalidInputException;
 
 /**
  * A sweep of the angle of attack at one Reynolds number; the panels' factors are used for all angles, and each starts from
- * the displacement found at the one before.
+ * the displacement that the two before it lead to.
  *
  * @param points in the order of the sweep
  * @param method how it was computed, one paragraph
@@ -37,12 +37,10 @@ public record Polar(List<PolarPoint> points, String method, List<String> sources
         Flow.transition(checks, condition.transition(), flow.section());
         checks.throwIfAny();
         List<PolarPoint> points = new ArrayList<>();
-        double[] start = null;
+        Sweep sweep = new Sweep(flow.coupling(condition));
         for (int i = 0; i < count; i++) {
             double angle = fromDeg + (toDeg - fromDeg) * i / (count - 1);
-            CoupledFlow found = flow.coupledAt(Math.toRadians(angle), condition, start);
-            points.add(PolarPoint.of(found));
-            start = found.displaced();
+            points.add(PolarPoint.of(sweep.next(Math.toRadians(angle))));
         }
         return new Polar(
                 List.copyOf(points), FlowMethod.VISCOUS, FlowMethod.VISCOUS_SOURCES, validity(points, condition));

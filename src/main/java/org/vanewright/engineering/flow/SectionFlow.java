@@ -53,7 +53,7 @@ public final class SectionFlow {
         return coupling(condition).atAngle(angleRad, start);
     }
 
-    private Coupling coupling(FlowCondition condition) {
+    Coupling coupling(FlowCondition condition) {
         return new Coupling(
                 potential,
                 1 / condition.reynolds(),

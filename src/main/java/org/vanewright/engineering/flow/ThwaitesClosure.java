@@ -30,6 +30,9 @@ final class ThwaitesClosure {
                         4.8022, 4.9121, 5.0105, 5.1815, 5.3249, 5.5536, 5.9232
                     });
 
+    private static final double LEAST = EXCESS.getKnots()[0];
+    private static final double GREATEST = EXCESS.getKnots()[EXCESS.getN()];
+
     private ThwaitesClosure() {}
 
     /** δ* / θ. */
@@ -47,8 +50,7 @@ final class ThwaitesClosure {
 
     /** (δ₉₉ − δ*) / θ. */
     static double excess(double lambda) {
-        double[] knots = EXCESS.getKnots();
-        return EXCESS.value(Math.max(knots[0], Math.min(knots[knots.length - 1], lambda)));
+        return EXCESS.value(Math.max(LEAST, Math.min(GREATEST, lambda)));
     }
 
     private static double within(double lambda) {

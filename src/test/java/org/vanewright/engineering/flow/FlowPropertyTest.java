@@ -48,7 +48,8 @@ class FlowPropertyTest {
         double angle = Math.toRadians(3);
         FlowResult one = SectionFlow.of(points("2412", 1, 1), 120).at(angle, FlowCondition.free(3e6));
         FlowResult tenth = SectionFlow.of(points("2412", 10, 1), 120).at(angle, FlowCondition.free(3e5));
-        assertThat(tenth.liftCoefficient()).isCloseTo(10 * one.liftCoefficient(), within(1e-4));
+        // Rounding may end the passes one earlier; what is left then is below the tolerance of the coupling, 2e-3.
+        assertThat(tenth.liftCoefficient()).isCloseTo(10 * one.liftCoefficient(), within(2e-3));
         assertThat(tenth.momentCoefficientQuarterChord())
                 .isCloseTo(100 * one.momentCoefficientQuarterChord(), within(1e-3));
         assertThat(tenth.profileDragCoefficient()).isNotNull().isCloseTo(10 * drag(one), within(1e-4));
@@ -90,6 +91,22 @@ class FlowPropertyTest {
         }
         assertThat(separated).isGreaterThan(4);
         assertThat(before).isLessThan(0.9);
+    }
+
+    /** At low Reynolds numbers transition is long and far aft, and must not wander from pass to pass. */
+    @ParameterizedTest
+    @ValueSource(strings = {"0012", "2412", "4412", "23015", "4418"})
+    void layersAndOuterFlowComeToAgree(String number) {
+        SectionFlow flow = SectionFlow.of(Sections.naca(number), 200);
+        for (double reynolds : new double[] {5e5, 3e6, 9e6}) {
+            for (int degrees = 0; degrees <= 12; degrees += 4) {
+                FlowResult result = flow.at(Math.toRadians(degrees), FlowCondition.free(reynolds));
+                assertThat(result.coupling())
+                        .as("Re %s, %s°", reynolds, degrees)
+                        .isNotNull()
+                        .satisfies(c -> assertThat(c.converged()).isTrue());
+            }
+        }
     }
 
     @Test

@@ -34,6 +34,15 @@ class PolarTest {
         assertThat(swept.profileDragCoefficient()).isCloseTo(alone.profileDragCoefficient(), within(1e-4));
     }
 
+    /** The angles before say where to start: that is what makes a sweep cheaper than its angles one by one. */
+    @Test
+    void anAngleOfASweepTakesFewPasses() {
+        Polar polar = Polar.sweep(FLOW, FlowCondition.free(3e6), -4, 12, 21);
+        assertThat(polar.points()).allSatisfy(p -> assertThat(p.residual()).isLessThan(Coupling.TOLERANCE));
+        assertThat(polar.points().stream().mapToInt(PolarPoint::iterations).sum())
+                .isLessThan(21 * 6);
+    }
+
     @Test
     void refusesBadSweeps() {
         FlowCondition bad = new FlowCondition(0, new Transition(-1.0, null));

@@ -1,0 +1,7 @@
+package org.vanewright.campaign.log;
+
+/** What a log is written in. */
+public enum LogFormat {
+    CSV,
+    GPX
+}

@@ -1,0 +1,47 @@
+package org.vanewright.campaign.reduction;
+
+import org.jspecify.annotations.Nullable;
+import org.vanewright.campaign.CampaignDocument;
+import org.vanewright.engineering.inference.Comparison;
+import org.vanewright.engineering.inference.Interval;
+import org.vanewright.record.Revision;
+
+/**
+ * What one configuration of one campaign came to, in a form that can stand beside those of other aircraft.
+ *
+ * @param revision of the campaign, which pins the layout that was flown
+ * @param aircraft its name
+ * @param reduced the campaign it belongs to
+ * @param conclusion of the configuration against the unmodified aircraft
+ * @param liftChange change of the lift coefficient at the stall; null for other measures
+ */
+public record Outcome(
+        Revision<CampaignDocument> revision,
+        String aircraft,
+        ReducedCampaign reduced,
+        Conclusion conclusion,
+        @Nullable Comparison liftChange) {
+    /** How it is named in addresses, such as {@code clean-stall@2.B}. */
+    public String reference() {
+        return revision.slug() + "@" + revision.number() + "."
+                + conclusion.configuration().configuration().key();
+    }
+
+    /** Change over the mean of the unmodified aircraft; null while nothing can be said. */
+    public @Nullable Double relativeChange() {
+        Comparison comparison = conclusion.comparison();
+        Double mean = reduced.baseline().mean();
+        return comparison == null || mean == null ? null : (Double) (comparison.difference() / mean);
+    }
+
+    /** Interval of that, the mean itself taken as known; null likewise. */
+    public @Nullable Interval relativeInterval() {
+        Comparison comparison = conclusion.comparison();
+        Double mean = reduced.baseline().mean();
+        return comparison == null || mean == null
+                ? null
+                : new Interval(
+                        comparison.interval().low() / mean,
+                        comparison.interval().high() / mean);
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package org.vanewright.campaign.log;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package org.vanewright.engineering.flightlog;
+
+import org.jspecify.annotations.NullMarked;
