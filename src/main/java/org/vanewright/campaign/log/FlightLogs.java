@@ -212,11 +212,13 @@ public class FlightLogs {
         return logs.events(find(draftId, logId).id());
     }
 
-    /** Leaves events out. */
+    /** Leaves events out, but for those that are test points already. */
     public void drop(String draftId, String logId, List<Integer> numbers) {
         requireOpen(draftId);
         for (LogEvent event : chosen(draftId, logId, numbers)) {
-            logs.decide(logId, new LogEvent(event.number(), event.found(), LogEvent.Decision.DROPPED, null));
+            if (event.decision() != LogEvent.Decision.ACCEPTED) {
+                logs.decide(logId, new LogEvent(event.number(), event.found(), LogEvent.Decision.DROPPED, null));
+            }
         }
     }
 

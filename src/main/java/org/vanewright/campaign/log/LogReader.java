@@ -35,6 +35,7 @@ class LogReader {
 
     private final LogRepository logs;
     private final Clock clock;
+    private volatile boolean stopped;
     private final ExecutorService executor =
             new ThreadPoolExecutor(1, 1, 1, TimeUnit.MINUTES, new LinkedBlockingQueue<>(), work -> {
                 Thread thread = new Thread(work, "flight-logs");
@@ -57,15 +58,17 @@ class LogReader {
         wake();
     }
 
+    /** Without interrupting, which would close the file of a database beneath it. */
     @PreDestroy
     void stop() {
-        executor.shutdownNow();
+        stopped = true;
+        executor.shutdown();
     }
 
     private void readAll() {
         try {
             for (String id : logs.waiting(clock.instant().minus(SILENCE))) {
-                if (Thread.currentThread().isInterrupted()) {
+                if (stopped) {
                     return;
                 }
                 read(id);
@@ -87,8 +90,7 @@ class LogReader {
             LogScan scan = new LogScan();
             FlightLog log = logs.find(id).orElseThrow(LostClaim::new);
             InputStream counted = new CountedFile(file, bytes -> {
-                if (Thread.currentThread().isInterrupted()
-                        || !logs.progress(id, claim, bytes, tally, clock.instant())) {
+                if (stopped || !logs.progress(id, claim, bytes, tally, clock.instant())) {
                     throw new LostClaim();
                 }
             });

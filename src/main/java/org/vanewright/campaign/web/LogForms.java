@@ -72,8 +72,10 @@ final class LogForms {
      */
     static Form point(Form begin, FlightLog log, List<LogEvent> events) {
         FoundEvent first = events.get(0).found();
-        String numbers = events.stream().map(e -> String.valueOf(e.number())).collect(Collectors.joining(","));
-        String id = UUID.nameUUIDFromBytes((log.id() + " " + numbers).getBytes(java.nio.charset.StandardCharsets.UTF_8))
+        // By its time, not its number, which may be another's after the log was read again.
+        String times = events.stream().map(e -> clock(e.found().startS())).collect(Collectors.joining(","));
+        String id = UUID.nameUUIDFromBytes(
+                        (log.id() + " " + first.kind() + " " + times).getBytes(java.nio.charset.StandardCharsets.UTF_8))
                 .toString();
         begin.put("id", id).put("at", at(first)).put("remark", remark(log, events));
         put(begin, "indicatedAirspeedKt", mean(events, FoundEvent::indicatedAirspeedKt), 1);

@@ -32,14 +32,11 @@ record StallBreak(double timeS, String how) {
     static @Nullable StallBreak near(Low low, Recent recent) {
         Drop g = drop(LogQuantity.LOAD_FACTOR, low, recent);
         Drop pitch = drop(LogQuantity.PITCH_RATE, low, recent);
-        if (g == null && pitch == null) {
-            return quickest(low, recent) >= QUICK_KT ? new StallBreak(low.timeS(), LOWEST) : null;
+        if (g == null) {
+            return pitch == null ? byLowest(low, recent) : byPitch(pitch);
         }
         if (pitch == null) {
             return g.by >= DROP_G ? new StallBreak(g.timeS, "a drop of normal acceleration") : null;
-        }
-        if (g == null) {
-            return pitch.by >= PITCH_DEG_PER_S ? new StallBreak(pitch.timeS, "the nose going down") : null;
         }
         double strength = Math.min(2, g.by / DROP_G) + Math.min(2, pitch.by / PITCH_DEG_PER_S);
         return strength >= 2
@@ -47,6 +44,14 @@ record StallBreak(double timeS, String how) {
                         g.by / DROP_G >= pitch.by / PITCH_DEG_PER_S / 2 ? g.timeS : pitch.timeS,
                         "a drop of normal acceleration with the nose going down")
                 : null;
+    }
+
+    private static @Nullable StallBreak byLowest(Low low, Recent recent) {
+        return quickest(low, recent) >= QUICK_KT ? new StallBreak(low.timeS(), LOWEST) : null;
+    }
+
+    private static @Nullable StallBreak byPitch(Drop pitch) {
+        return pitch.by >= PITCH_DEG_PER_S ? new StallBreak(pitch.timeS, "the nose going down") : null;
     }
 
     private static double quickest(Low low, Recent recent) {

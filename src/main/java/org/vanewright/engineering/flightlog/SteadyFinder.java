@@ -2,6 +2,7 @@ package org.vanewright.engineering.flightlog;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.List;
 import java.util.function.Consumer;
 import org.vanewright.engineering.flightlog.Steadiness.Spread;
 
@@ -75,12 +76,57 @@ final class SteadyFinder implements SampleSink {
     /** Hands on what has been steady until now and begins anew. */
     void finish() {
         if (lasts()) {
+            trim();
+        }
+        if (lasts()) {
             found.accept(event());
         }
         smooth.clear();
         raw.clear();
         smoothing.clear();
         bounds = new Bounds(steadiness);
+    }
+
+    /** Without the last of the way into it and the first of the way out, which lie within the bounds, too. */
+    private void trim() {
+        Middle middle = new Middle(smooth, steadiness);
+        while (!smooth.isEmpty() && middle.isFarFrom(smooth.getFirst())) {
+            smooth.removeFirst();
+            raw.removeFirst();
+        }
+        while (!smooth.isEmpty() && middle.isFarFrom(smooth.getLast())) {
+            smooth.removeLast();
+            raw.removeLast();
+        }
+    }
+
+    /** Medians of what must be recorded. */
+    private record Middle(List<Spread> spreads, double[] medians) {
+        Middle(Deque<FlightSample> samples, Steadiness steadiness) {
+            this(
+                    steadiness.needed().stream()
+                            .filter(s -> s.quantity() != LogQuantity.TRACK)
+                            .toList(),
+                    steadiness.needed().stream()
+                            .filter(s -> s.quantity() != LogQuantity.TRACK)
+                            .mapToDouble(s -> samples.stream()
+                                    .mapToDouble(x -> x.get(s.quantity()))
+                                    .sorted()
+                                    .skip(samples.size() / 2)
+                                    .findFirst()
+                                    .orElse(Double.NaN))
+                            .toArray());
+        }
+
+        boolean isFarFrom(FlightSample sample) {
+            for (int i = 0; i < medians.length; i++) {
+                Spread spread = spreads.get(i);
+                if (Math.abs(sample.get(spread.quantity()) - medians[i]) > spread.most() / 4) {
+                    return true;
+                }
+            }
+            return false;
+        }
     }
 
     private FoundEvent event() {

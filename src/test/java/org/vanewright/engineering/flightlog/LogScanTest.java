@@ -179,7 +179,7 @@ class LogScanTest {
         Truth truth = pair.truth;
         switch (truth.kind()) {
             case CLIMB -> assertThat(found.climbRateFtPerMin() / truth.rate()).isCloseTo(1, within(0.03));
-            case CRUISE -> assertThat(found.indicatedAirspeedKt()).isCloseTo(truth.speedKt(), within(1.0));
+            case CRUISE -> assertThat(found.indicatedAirspeedKt()).isCloseTo(truth.speedKt(), within(0.6));
             default -> {
                 assertThat(found.groundSpeedKt()).isCloseTo(truth.speedKt(), within(0.5));
                 assertThat(Angles.turn(truth.trackDeg(), found.trackDeg())).isCloseTo(0, within(1.0));
