@@ -147,7 +147,7 @@ class ServiceTest {
                     .as("left to the section's own check")
                     .isEqualTo(Integer.toString(size));
         }
-        for (int size : new int[] {12 * 1024 * 1024 + 1, 31 * 1024 * 1024}) {
+        for (int size : new int[] {30 * 1024 * 1024, 31 * 1024 * 1024}) {
             var refused = upload(size);
             assertPage(refused, 413);
             assertThat(refused.body()).contains("More was sent than may be sent at once");
