@@ -38,6 +38,7 @@ final class TestCardSheet {
     private static final double ROW_MM = 10;
     /** As high as the whole table may be, so that the card stays on its page. */
     private static final double TABLE_MM = 56;
+
     private static final int SPARE_ROWS = 2;
     private static final int MOST_ROWS = 10;
     private static final List<String> HEAD_BLANKS =
@@ -93,14 +94,15 @@ final class TestCardSheet {
 
     /** Everything but the footer; gives where it ends. */
     private double fill(List<Shape> shapes, Schedule.Sortie sortie, double size) {
-        TextColumn column = new TextColumn(
-                MARGIN_MM, HEIGHT_MM - MARGIN_MM, WIDTH_MM - 2 * MARGIN_MM, Double.NEGATIVE_INFINITY);
+        TextColumn column =
+                new TextColumn(MARGIN_MM, HEIGHT_MM - MARGIN_MM, WIDTH_MM - 2 * MARGIN_MM, Double.NEGATIVE_INFINITY);
         CampaignDocument campaign = revision.content();
         column.set(List.of(
                 Paragraph.plain(revision.printedName(), TITLE_MM),
                 Paragraph.plain(
-                        "Flight " + sortie.number() + " of " + sorties + " · block " + sortie.block() + " · configuration "
-                                + sortie.key() + (campaign.invented() ? " · INVENTED, for demonstration" : ""),
+                        "Flight " + sortie.number() + " of " + sorties + " · block " + sortie.block()
+                                + " · configuration " + sortie.key()
+                                + (campaign.invented() ? " · INVENTED, for demonstration" : ""),
                         HEADING_MM)));
         column.skip(2);
         double y = blanks(shapes, column.top(), HEAD_BLANKS, 1, false);
@@ -171,7 +173,8 @@ final class TestCardSheet {
     private List<Shape> footer() {
         String first = "Campaign " + revision.slug() + " · revision " + revision.number() + " · SHA-256 "
                 + revision.shortHash() + (revision.isPublic() ? "" : " · " + Revision.NOT_PUBLISHED);
-        List<Paragraph> lines = Stream.concat(Stream.of(first, TestCards.SOURCES), cautions.stream().limit(CAUTIONS))
+        List<Paragraph> lines = Stream.concat(
+                        Stream.of(first, TestCards.SOURCES), cautions.stream().limit(CAUTIONS))
                 .map(l -> Paragraph.plain(l, SMALL_MM))
                 .toList();
         double room = WIDTH_MM - 2 * MARGIN_MM;

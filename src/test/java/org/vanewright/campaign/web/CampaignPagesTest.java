@@ -78,8 +78,7 @@ class CampaignPagesTest extends ServerTest {
     void theLayoutShowsWhatFlightsSayAndAnotherSaysNotFlown() {
         Document flown = page("/layouts/low-wing-pairs-over-the-taper", 200);
         assertThat(flown.select("#flown-title ~ ul").text()).contains("Stall speed lower by");
-        assertThat(flown.select("#flown-title ~ ul a").eachAttr("href"))
-                .contains(DEMO + "/revisions/1");
+        assertThat(flown.select("#flown-title ~ ul a").eachAttr("href")).contains(DEMO + "/revisions/1");
         assertThat(page("/layouts/high-wing-one-row-co-rotating", 200)
                         .select(".facts")
                         .text())

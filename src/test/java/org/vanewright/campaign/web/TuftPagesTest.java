@@ -196,8 +196,9 @@ class TuftPagesTest extends ServerTest {
         SignedIn member = signIn(Role.MEMBER);
         String draft = emptyDraft(member, "Tufts with a photograph");
         member.postForm(draft + "/tufts", GRID);
-        String survey =
-                member.page(draft + "/tufts", 200).select("a.button[href*=/tufts/]").attr("href");
+        String survey = member.page(draft + "/tufts", 200)
+                .select("a.button[href*=/tufts/]")
+                .attr("href");
         Map<String, String> typed = fields(
                 member.page(survey, 200),
                 Map.of("configuration", "B", "indicatedAirspeedKt", "52", "right[0].row[1]", "U", "action", "save"));
@@ -220,7 +221,9 @@ class TuftPagesTest extends ServerTest {
         Document shown = member.page(draft + "/tufts", 200);
         assertThat(shown.select("a[href='/photographs/" + hash + ".jpg']")).hasSize(1);
         String recorded = shown.select(".recorded li a").attr("href");
-        assertThat(member.page(recorded, 200).select("input[type=checkbox][checked]").attr("value"))
+        assertThat(member.page(recorded, 200)
+                        .select("input[type=checkbox][checked]")
+                        .attr("value"))
                 .isEqualTo(hash);
     }
 
