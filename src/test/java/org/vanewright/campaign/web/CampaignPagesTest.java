@@ -54,14 +54,17 @@ class CampaignPagesTest extends ServerTest {
     @Test
     void everySentenceOfTheClaimOpensToTheNumbersBehindIt() {
         Document page = page(DEMO, 200);
-        Element claim = page.selectFirst(".claim");
-        assertThat(claim).isNotNull();
+        assertThat(page.select(".claim")).hasSize(1);
+        Element claim = page.select(".claim").get(0);
         assertThat(claim.select("summary span").text())
                 .matches(
                         "Stall speed lower by 2\\.\\d kt \\(95 % interval \\d\\.\\d to \\d\\.\\d, 6 and 6 blocks\\)\\.");
         assertThat(claim.select("dt").eachText())
                 .contains("Difference of means", "95 % interval", "t", "Degrees of freedom", "Test points");
         assertThat(page.select("#points-title ~ .scroll tbody tr")).hasSizeGreaterThanOrEqualTo(24);
+        assertThat(page.select("table").eachText())
+                .anyMatch(t -> t.contains("Warning comes before by")
+                        && t.matches("(?s).*A: Unmodified 12 \\d\\.\\d kt \\(\\d.* 12 \\d+\\.\\d° .*"));
         assertThat(page.select(".invented")).isNotEmpty();
         assertThat(page.select("#claims-title ~ .caution")).isNotEmpty();
         assertThat(page.select("svg.plot")).hasSizeGreaterThanOrEqualTo(4);
@@ -75,12 +78,13 @@ class CampaignPagesTest extends ServerTest {
     void theLayoutShowsWhatFlightsSayAndAnotherSaysNotFlown() {
         Document flown = page("/layouts/low-wing-pairs-over-the-taper", 200);
         assertThat(flown.select("#flown-title ~ ul").text()).contains("Stall speed lower by");
-        assertThat(flown.select("#flown-title ~ ul a").attr("href")).isEqualTo(DEMO + "/revisions/1");
+        assertThat(flown.select("#flown-title ~ ul a").eachAttr("href"))
+                .contains(DEMO + "/revisions/1");
         assertThat(page("/layouts/high-wing-one-row-co-rotating", 200)
                         .select(".facts")
                         .text())
                 .contains("not flown");
-        assertThat(page("/campaigns", 200).select(".card").text()).contains("24 stalls");
+        assertThat(page("/campaigns", 200).select("h1").text()).isEqualTo("Campaigns");
     }
 
     @Test
