@@ -21,12 +21,14 @@ import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.vanewright.account.NewPeople.NewPerson;
 
 /**
  * A real browser on the whole service. Chromium comes from {@code VANEWRIGHT_CHROMIUM}, else from
  * {@code /usr/bin/chromium}. What a page writes to its console as an error, and what its scripts throw, fails the test.
  */
+@Tag("browser")
 public abstract class BrowserTest extends ServerTest {
     /** A phone. */
     protected static final int NARROW = 390;
