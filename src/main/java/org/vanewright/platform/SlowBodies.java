@@ -41,8 +41,11 @@ class SlowBodies implements WebServerFactoryCustomizer<TomcatServletWebServerFac
         factory.addEngineValves(new Watch());
     }
 
+    /** What cannot be read as a request has neither. */
     private boolean isLarge(Request request) {
-        return larger.stream().anyMatch(l -> l.accepts(request.getMethod(), request.getRequestURI()));
+        String method = request.getMethod();
+        String path = request.getRequestURI();
+        return method != null && path != null && larger.stream().anyMatch(l -> l.accepts(method, path));
     }
 
     private final class Watch extends ValveBase {
