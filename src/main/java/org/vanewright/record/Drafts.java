@@ -197,7 +197,12 @@ public final class Drafts<T extends RecordContent> {
         }
     }
 
-    Draft<T> open(String id) {
+    /**
+     * One's own draft, if it can be changed.
+     *
+     * @throws DraftClosedException if it waits for a review, or is published
+     */
+    public Draft<T> open(String id) {
         Draft<T> draft = find(id);
         if (!draft.state().isOpen()) {
             throw new DraftClosedException("This draft is " + draft.state().label() + " and cannot be changed.");

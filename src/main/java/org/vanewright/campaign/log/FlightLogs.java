@@ -27,7 +27,6 @@ import org.vanewright.engineering.input.Checks;
 import org.vanewright.engineering.input.FieldProblem;
 import org.vanewright.engineering.input.InvalidInputException;
 import org.vanewright.record.Draft;
-import org.vanewright.record.DraftClosedException;
 import org.vanewright.record.DraftNotFoundException;
 
 /**
@@ -70,11 +69,7 @@ public class FlightLogs {
     /** Lets pass whoever may add a log to that draft. */
     public Draft<CampaignDocument> requireOpen(String draftId) {
         campaigns.drafts().requireAuthor();
-        Draft<CampaignDocument> draft = campaigns.drafts().find(draftId);
-        if (!draft.state().isOpen()) {
-            throw new DraftClosedException("This draft is " + draft.state().label() + " and cannot be changed.");
-        }
-        return draft;
+        return campaigns.drafts().open(draftId);
     }
 
     /**

@@ -67,7 +67,7 @@ class CampaignPages {
                 revision,
                 campaigns.airframe(campaign).map(a -> a.content().name()).orElse("an unknown airframe"),
                 measure == null || count == 0 ? "not flown yet" : measure.counted(count),
-                reductions.of(campaign).map(r -> ResultView.of(r, "").claims()).orElse(List.of()));
+                reductions.of(campaign).map(ResultView::claims).orElse(List.of()));
     }
 
     @GetMapping("/campaigns/" + RecordPaths.SLUG)

@@ -76,7 +76,7 @@ public record ResultView(
         Measure measure = reduced.measure();
         return new ResultView(
                 reduced,
-                reduced.conclusions().stream().map(c -> line(c, measure)).toList(),
+                claims(reduced),
                 reduced.configurations().stream().map(c -> row(c, measure)).toList(),
                 rows(reduced),
                 budgets(reduced),
@@ -84,6 +84,13 @@ public record ResultView(
                 ResultPlots.of(reduced, idPrefix),
                 StallSigns.of(reduced),
                 reduced.power() == null ? null : PlanView.sentence(reduced.power(), measure));
+    }
+
+    /** The sentences alone, for a list that draws no plots. */
+    static List<ClaimLine> claims(ReducedCampaign reduced) {
+        return reduced.conclusions().stream()
+                .map(c -> line(c, reduced.measure()))
+                .toList();
     }
 
     private static ClaimLine line(Conclusion conclusion, Measure measure) {
