@@ -137,7 +137,12 @@ class LayoutPagesTest extends ServerTest {
                     .as(slug)
                     .isNotEmpty();
         }
-        assertThat(page("/", 200).select(".news").text()).contains("Layout");
+    }
+
+    @Test
+    void theHomePageTellsOfALayoutJustPublished() {
+        String path = published("Told of on the first page");
+        assertThat(page("/", 200).select(".news a").eachAttr("href")).contains(path);
     }
 
     @Test
