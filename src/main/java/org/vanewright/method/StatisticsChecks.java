@@ -1,5 +1,6 @@
 package org.vanewright.method;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleSupplier;
 import java.util.function.ToDoubleFunction;
@@ -12,7 +13,7 @@ import org.vanewright.engineering.inference.Sample;
 import org.vanewright.engineering.inference.SampleSize;
 import org.vanewright.engineering.inference.Welch;
 
-/** Comparisons and sample sizes beside published figures. */
+/** Comparisons, sample sizes and retention curves beside published figures. */
 final class StatisticsChecks {
     private static final String GROUP = "Statistics";
     private static final String CARS = "miles per gallon, 249 and 79 cars";
@@ -23,6 +24,12 @@ final class StatisticsChecks {
     private StatisticsChecks() {}
 
     static List<PublishedCheck> list() {
+        List<PublishedCheck> all = new ArrayList<>(comparisons());
+        all.addAll(SurvivalChecks.list());
+        return List.copyOf(all);
+    }
+
+    private static List<PublishedCheck> comparisons() {
         return List.of(
                 cars("Welch's t", Comparison::t, -12.94627, 1e-4),
                 cars("Degrees of freedom", Comparison::degreesOfFreedom, 136.875, 1e-3),
@@ -81,7 +88,7 @@ final class StatisticsChecks {
                 HowKnown.FROM_MEMORY);
     }
 
-    private static PublishedCheck check(
+    static PublishedCheck check(
             String quantity,
             String conditions,
             DoubleSupplier computed,

@@ -13,6 +13,9 @@ import org.vanewright.bench.ComparisonResult;
 import org.vanewright.bench.GpsAirspeedCalculation;
 import org.vanewright.bench.GpsAirspeedRequest;
 import org.vanewright.bench.GpsAirspeedResult;
+import org.vanewright.bench.RetentionCalculation;
+import org.vanewright.bench.RetentionRequest;
+import org.vanewright.bench.RetentionResult;
 import org.vanewright.bench.SampleSizeCalculation;
 import org.vanewright.bench.SampleSizeRequest;
 import org.vanewright.bench.SampleSizeResult;
@@ -20,7 +23,7 @@ import org.vanewright.bench.StallReductionCalculation;
 import org.vanewright.bench.StallReductionRequest;
 import org.vanewright.bench.StallReductionResult;
 
-/** Calculations with what was read in flight. */
+/** Calculations with what was read in flight and seen after it. */
 @RestController
 @RequestMapping(
         path = "/api/v1/calculations",
@@ -61,5 +64,13 @@ class FlightCalculations {
             description = "Of each configuration, exactly by the non-central t distribution.")
     SampleSizeResult sampleSize(@RequestBody SampleSizeRequest request) {
         return SampleSizeCalculation.run(request);
+    }
+
+    @PostMapping("/retention")
+    @Operation(
+            summary = "How long devices stay on",
+            description = "Product-limit curves of groups with their limits, and the log-rank test between them.")
+    RetentionResult retention(@RequestBody RetentionRequest request) {
+        return RetentionCalculation.run(request);
     }
 }
