@@ -1,0 +1,137 @@
+package org.vanewright.installation;
+
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Service;
+import org.vanewright.engineering.input.Checks;
+import org.vanewright.engineering.input.FieldProblem;
+import org.vanewright.engineering.input.InvalidInputException;
+import org.vanewright.layout.LayoutDocument;
+import org.vanewright.layout.LayoutPlanner;
+import org.vanewright.layout.LayoutService;
+import org.vanewright.photograph.Photographs;
+import org.vanewright.printrun.PrintRunDocument;
+import org.vanewright.printrun.PrintRunService;
+import org.vanewright.record.RecordDesk;
+import org.vanewright.record.RecordService;
+import org.vanewright.record.Revision;
+import org.vanewright.record.RevisionRef;
+
+/** Installations and their revisions. Each revision pins the layout that was put on. */
+@Service
+public class InstallationService extends RecordService<InstallationDocument> {
+    private static final String EXISTS = "a revision that exists";
+    private static final String PUBLISHED = "a published revision";
+
+    private final InstallationRepository installations;
+    private final LayoutService layouts;
+    private final LayoutPlanner planner;
+    private final PrintRunService runs;
+    private final Photographs photographs;
+
+    InstallationService(
+            InstallationRepository installations,
+            LayoutService layouts,
+            LayoutPlanner planner,
+            PrintRunService runs,
+            Photographs photographs,
+            RecordDesk desk) {
+        super("installation", "installations", installations, desk);
+        this.installations = installations;
+        this.layouts = layouts;
+        this.planner = planner;
+        this.runs = runs;
+        this.photographs = photographs;
+    }
+
+    @Override
+    protected List<FieldProblem> problems(InstallationDocument installation) {
+        Checks checks = new Checks();
+        InstallationRules.check(installation).forEach(checks::add);
+        if (checks.isClean()) {
+            Optional<Fitting> fitting = fitting(installation);
+            checks.require(fitting.isPresent(), "layout", InstallationRules.words(installation.layout()), EXISTS);
+            fitting.ifPresent(f -> onLayout(installation, f, checks));
+            checks.require(
+                    installation.printRun() == null || printRun(installation).isPresent(),
+                    "printRun",
+                    InstallationRules.words(installation.printRun()),
+                    EXISTS);
+            photographs.missing(installation.photographs()).forEach(checks::add);
+        }
+        return checks.problems();
+    }
+
+    private static void onLayout(InstallationDocument installation, Fitting fitting, Checks checks) {
+        for (int i = 0; i < installation.leftOff().size(); i++) {
+            onLayout("leftOff[" + i + "]", installation.leftOff().get(i), fitting, checks);
+        }
+        for (int i = 0; i < installation.samples().size(); i++) {
+            onLayout("samples[" + i + "].at", installation.samples().get(i).at(), fitting, checks);
+        }
+        checks.require(!fitting.devices().isEmpty(), "leftOff", "all of them", "fewer than the layout has");
+    }
+
+    private static void onLayout(String field, @Nullable DeviceAt at, Fitting fitting, Checks checks) {
+        checks.require(
+                at != null && fitting.find(at).isPresent(),
+                field,
+                at == null ? null : at.words(),
+                "a device of the layout's station table");
+    }
+
+    @Override
+    protected List<FieldProblem> referenceProblems(InstallationDocument installation) {
+        Checks checks = new Checks();
+        requirePublic("layout", installation.layout(), layout(installation), checks);
+        requirePublic("printRun", installation.printRun(), printRun(installation), checks);
+        return checks.problems();
+    }
+
+    private static void requirePublic(
+            String field, @Nullable RevisionRef ref, Optional<? extends Revision<?>> found, Checks checks) {
+        boolean ok = ref == null || found.isPresent() && found.get().isPublic();
+        checks.require(ok, field, InstallationRules.words(ref), PUBLISHED);
+    }
+
+    /** The exact revision of its layout, if it names one that may be seen. */
+    public Optional<Revision<LayoutDocument>> layout(InstallationDocument installation) {
+        return Optional.ofNullable(installation.layout()).flatMap(layouts::find);
+    }
+
+    /** The exact revision of its print run, if it names one that may be seen. */
+    public Optional<Revision<PrintRunDocument>> printRun(InstallationDocument installation) {
+        return Optional.ofNullable(installation.printRun()).flatMap(runs::find);
+    }
+
+    /** Its devices; empty where its layout cannot be seen or placed. */
+    public Optional<Fitting> fitting(InstallationDocument installation) {
+        return layout(installation).flatMap(layout -> {
+            try {
+                return Optional.of(
+                        Fitting.of(layout.content(), planner.plan(layout.content()), installation.leftOff()));
+            } catch (InvalidInputException e) {
+                return Optional.empty(); // a draft's layout need not be placeable
+            }
+        });
+    }
+
+    /** What the pieces are made of, as its print run or it says. */
+    public Optional<String> material(InstallationDocument installation) {
+        return printRun(installation)
+                .map(r -> r.content().printing().material())
+                .or(() -> Optional.ofNullable(installation.material()))
+                .map(m -> m.label());
+    }
+
+    /** What holds the pieces, as its adhesive's record or it says. */
+    public Optional<String> adhesive(InstallationDocument installation) {
+        return Optional.ofNullable(installation.adhesiveClass());
+    }
+
+    /** All that are published, newest first. */
+    public List<Revision<InstallationDocument>> allPublished() {
+        return installations.allPublished();
+    }
+}

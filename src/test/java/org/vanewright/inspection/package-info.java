@@ -1,0 +1,5 @@
+/** Tests of inspections. */
+@NullMarked
+package org.vanewright.inspection;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,5 @@
+/** Tests of installations. */
+@NullMarked
+package org.vanewright.installation;
+
+import org.jspecify.annotations.NullMarked;
