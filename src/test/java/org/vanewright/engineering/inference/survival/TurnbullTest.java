@@ -95,19 +95,19 @@ class TurnbullTest {
         for (Turnbull.Place place : curve.places()) {
             double sum = 0;
             for (Span span : spans) {
-                sum += within(place, span) ? place.mass() / mass(curve.places(), span) : 0;
+                sum += inside(place, span) ? place.mass() / mass(curve.places(), span) : 0;
             }
             assertThat(sum / spans.size()).isCloseTo(place.mass(), within(2e-5));
         }
     }
 
-    private static boolean within(Turnbull.Place place, Span span) {
+    private static boolean inside(Turnbull.Place place, Span span) {
         return span.afterHours() <= place.afterHours() && place.byHours() <= span.byHours();
     }
 
     private static double mass(List<Turnbull.Place> places, Span span) {
         return places.stream()
-                .filter(p -> within(p, span))
+                .filter(p -> inside(p, span))
                 .mapToDouble(Turnbull.Place::mass)
                 .sum();
     }
