@@ -34,18 +34,18 @@ public abstract class RevisionRepository<T extends RecordContent> {
     private final RevisionRepositoryInserts<T> inserts;
 
     /**
-     * @param table such as {@code "airframe_revision"}; what stands before the underscore names the kind of record
+     * @param table such as {@code "airframe_revision"}; what stands before {@code _revision} names the kind of record
      * @param type the document kept in it
      */
     protected RevisionRepository(JdbcClient jdbc, CanonicalJson json, Clock clock, String table, Class<T> type) {
-        if (!table.matches("[a-z]+_revision")) {
+        if (!table.matches("[a-z]+(_[a-z]+)*_revision")) {
             throw new IllegalArgumentException("not the name of a table of revisions: " + table);
         }
         this.jdbc = jdbc;
         this.json = json;
         this.clock = clock;
         this.table = table;
-        this.kind = table.substring(0, table.indexOf('_'));
+        this.kind = table.substring(0, table.length() - "_revision".length()).replace('_', '-');
         this.type = type;
         this.rows = new RevisionRepositoryRows<>(table, json, type);
         this.inserts = new RevisionRepositoryInserts<>(jdbc, json, clock, table, kind, type);
