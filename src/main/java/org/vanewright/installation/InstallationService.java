@@ -4,6 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
+import org.vanewright.adhesive.AdhesiveDocument;
+import org.vanewright.adhesive.AdhesiveService;
+import org.vanewright.adhesive.Temperatures;
 import org.vanewright.engineering.input.Checks;
 import org.vanewright.engineering.input.FieldProblem;
 import org.vanewright.engineering.input.InvalidInputException;
@@ -27,6 +30,7 @@ public class InstallationService extends RecordService<InstallationDocument> {
     private final InstallationRepository installations;
     private final LayoutService layouts;
     private final LayoutPlanner planner;
+    private final AdhesiveService adhesives;
     private final PrintRunService runs;
     private final Photographs photographs;
 
@@ -34,6 +38,7 @@ public class InstallationService extends RecordService<InstallationDocument> {
             InstallationRepository installations,
             LayoutService layouts,
             LayoutPlanner planner,
+            AdhesiveService adhesives,
             PrintRunService runs,
             Photographs photographs,
             RecordDesk desk) {
@@ -41,6 +46,7 @@ public class InstallationService extends RecordService<InstallationDocument> {
         this.installations = installations;
         this.layouts = layouts;
         this.planner = planner;
+        this.adhesives = adhesives;
         this.runs = runs;
         this.photographs = photographs;
     }
@@ -53,14 +59,15 @@ public class InstallationService extends RecordService<InstallationDocument> {
             Optional<Fitting> fitting = fitting(installation);
             checks.require(fitting.isPresent(), "layout", InstallationRules.words(installation.layout()), EXISTS);
             fitting.ifPresent(f -> onLayout(installation, f, checks));
-            checks.require(
-                    installation.printRun() == null || printRun(installation).isPresent(),
-                    "printRun",
-                    InstallationRules.words(installation.printRun()),
-                    EXISTS);
+            requireFound("adhesive", installation.adhesive(), adhesiveRecord(installation), checks);
+            requireFound("printRun", installation.printRun(), printRun(installation), checks);
             photographs.missing(installation.photographs()).forEach(checks::add);
         }
         return checks.problems();
+    }
+
+    private static void requireFound(String field, @Nullable RevisionRef ref, Optional<?> found, Checks checks) {
+        checks.require(ref == null || found.isPresent(), field, InstallationRules.words(ref), EXISTS);
     }
 
     private static void onLayout(InstallationDocument installation, Fitting fitting, Checks checks) {
@@ -85,6 +92,7 @@ public class InstallationService extends RecordService<InstallationDocument> {
     protected List<FieldProblem> referenceProblems(InstallationDocument installation) {
         Checks checks = new Checks();
         requirePublic("layout", installation.layout(), layout(installation), checks);
+        requirePublic("adhesive", installation.adhesive(), adhesiveRecord(installation), checks);
         requirePublic("printRun", installation.printRun(), printRun(installation), checks);
         return checks.problems();
     }
@@ -98,6 +106,11 @@ public class InstallationService extends RecordService<InstallationDocument> {
     /** The exact revision of its layout, if it names one that may be seen. */
     public Optional<Revision<LayoutDocument>> layout(InstallationDocument installation) {
         return Optional.ofNullable(installation.layout()).flatMap(layouts::find);
+    }
+
+    /** The exact revision of its adhesive, if it names one that may be seen. */
+    public Optional<Revision<AdhesiveDocument>> adhesiveRecord(InstallationDocument installation) {
+        return Optional.ofNullable(installation.adhesive()).flatMap(adhesives::find);
     }
 
     /** The exact revision of its print run, if it names one that may be seen. */
@@ -127,7 +140,24 @@ public class InstallationService extends RecordService<InstallationDocument> {
 
     /** What holds the pieces, as its adhesive's record or it says. */
     public Optional<String> adhesive(InstallationDocument installation) {
-        return Optional.ofNullable(installation.adhesiveClass());
+        return adhesiveRecord(installation)
+                .map(a -> a.content().name())
+                .or(() -> Optional.ofNullable(installation.adhesiveClass()));
+    }
+
+    /** What the adhesive's record says against the temperature of the day. */
+    public Optional<String> temperatureWarning(InstallationDocument installation) {
+        Double skin = installation.conditions().skinTemperatureC();
+        return adhesiveRecord(installation)
+                .map(a -> a.content().application())
+                .filter(range -> skin != null && isOutside(skin, range))
+                .map(range -> "The skin was outside the range in which this adhesive is to be applied by its record.");
+    }
+
+    private static boolean isOutside(double skinC, Temperatures range) {
+        Double lowest = range.lowestC();
+        Double highest = range.highestC();
+        return lowest != null && skinC < lowest || highest != null && skinC > highest;
     }
 
     /** All that are published, newest first. */

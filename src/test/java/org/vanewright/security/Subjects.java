@@ -39,6 +39,8 @@ final class Subjects {
             "devices", "rectangular-vane-8-by-20",
             "airframes", "quillmere-tapered-low-wing",
             "layouts", "low-wing-pairs-over-the-taper",
+            "installations", "pairs-over-the-taper-put-on-in-spring",
+            "inspections", "pairs-over-the-taper-put-on-in-spring-inspection-1",
             "campaigns", "clean-stall-with-pairs-over-the-taper",
             "print-runs", "sixteen-vanes-for-the-high-wing");
 

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
+import org.vanewright.adhesive.AdhesiveService;
 import org.vanewright.installation.DeviceFields;
 import org.vanewright.installation.FittedDevice;
 import org.vanewright.installation.Fitting;
@@ -28,11 +29,14 @@ class InstallationFormPages {
 
     private final InstallationService installations;
     private final LayoutService layouts;
+    private final AdhesiveService adhesives;
     private final PrintRunService runs;
 
-    InstallationFormPages(InstallationService installations, LayoutService layouts, PrintRunService runs) {
+    InstallationFormPages(
+            InstallationService installations, LayoutService layouts, AdhesiveService adhesives, PrintRunService runs) {
         this.installations = installations;
         this.layouts = layouts;
+        this.adhesives = adhesives;
         this.runs = runs;
     }
 
@@ -77,7 +81,7 @@ class InstallationFormPages {
         List<FittedDevice> devices =
                 installations.fitting(typed).map(Fitting::all).orElse(List.of());
         return new InstallationChoices(
-                options(form, "layout", layouts), List.of(), options(form, "printRun", runs), DeviceFields.options(devices));
+                options(form, "layout", layouts), options(form, "adhesive", adhesives), options(form, "printRun", runs), DeviceFields.options(devices));
     }
 
     private static List<Option> options(Form form, String path, RecordService<?> records) {

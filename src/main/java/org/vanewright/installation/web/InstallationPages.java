@@ -88,6 +88,8 @@ class InstallationPages {
         model.addAttribute("layout", installations.layout(installation).orElse(null));
         model.addAttribute("printRun", installations.printRun(installation).orElse(null));
         model.addAttribute("adhesive", installations.adhesive(installation).orElse("unknown"));
+        model.addAttribute(
+                "warning", installations.temperatureWarning(installation).orElse(null));
         model.addAttribute("material", installations.material(installation).orElse("unknown"));
         model.addAttribute(
                 "samples",

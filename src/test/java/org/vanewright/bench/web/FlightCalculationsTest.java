@@ -3,6 +3,7 @@ package org.vanewright.bench.web;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.StreamSupport;
@@ -199,5 +200,69 @@ class FlightCalculationsTest extends ServerTest {
                 postJson("/api/v1/calculations/stall-reduction", "{\"standardMassKg\":500,\"points\":" + nulls + "}"),
                 400);
         assertThat(points.get("errors")).hasSize(1);
+    }
+
+    private static String observations(boolean lost, double... hours) {
+        return Arrays.stream(hours)
+                .mapToObj(h -> "{\"hours\":" + h + ",\"lost\":" + lost + "}")
+                .collect(Collectors.joining(","));
+    }
+
+    /** E. J. Freireich et al., Blood 21, 1963; figures of Kalbfleisch and Prentice (from memory). */
+    @Test
+    void retentionAgainstPublishedRemissions() {
+        String treated = observations(true, 6, 6, 6, 7, 10, 13, 16, 22, 23) + ","
+                + observations(false, 6, 9, 10, 11, 17, 19, 20, 25, 32, 32, 34, 35);
+        String placebo = observations(true, 1, 1, 2, 2, 3, 4, 4, 5, 5, 8, 8, 8, 8, 11, 11, 12, 12, 15, 17, 22, 23);
+        JsonNode answer = calculate(
+                "retention",
+                "{\"groups\":[{\"name\":\"Treated\",\"observations\":[" + treated
+                        + "]},{\"name\":\"Placebo\",\"observations\":[" + placebo + "]}]}");
+        JsonNode step = answer.at("/groups/0/curve/2");
+        assertThat(step.get("hours").asDouble()).isEqualTo(10);
+        assertThat(step.get("atRisk").asInt()).isEqualTo(15);
+        assertThat(step.get("lost").asInt()).isEqualTo(1);
+        assertThat(step.get("survival").asDouble()).isCloseTo(0.752941, within(1e-6));
+        assertThat(step.get("standardError").asDouble()).isCloseTo(0.096350, within(1e-6));
+        assertThat(step.get("low").asDouble()).isCloseTo(0.5032, within(1e-4));
+        assertThat(step.get("high").asDouble()).isCloseTo(0.8894, within(1e-4));
+        assertThat(answer.at("/groups/0/medianHours").asDouble()).isEqualTo(23);
+        assertThat(answer.at("/groups/1/medianHours").asDouble()).isEqualTo(8);
+        assertThat(answer.at("/logRank/chiSquared").asDouble()).isCloseTo(16.79, within(0.005));
+        assertThat(answer.at("/logRank/degreesOfFreedom").asInt()).isEqualTo(1);
+        assertThat(answer.at("/logRank/pValue").asDouble()).isLessThan(1e-4);
+    }
+
+    @Test
+    void retentionOfOneGroupIsNotCompared() {
+        JsonNode answer = calculate(
+                "retention",
+                "{\"confidence\":0.9,\"groups\":[{\"name\":\"Tape\",\"observations\":[" + observations(false, 25, 25)
+                        + "]}]}");
+        assertThat(answer.get("logRank").isNull()).isTrue();
+        assertThat(answer.at("/groups/0/curve")).isEmpty();
+        assertThat(answer.at("/groups/0/medianHours").isNull()).isTrue();
+        assertThat(answer.get("validity").toString()).contains("nothing was lost of 2");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            value = {
+                "{} | groups",
+                "{\"groups\":[]} | groups",
+                "{\"groups\":[null]} | groups[0]",
+                "{\"groups\":[{\"name\":\"A\"}]} | groups[0].observations",
+                "{\"groups\":[{\"observations\":[{\"hours\":1,\"lost\":true}]}]} | groups[0].name",
+                "{\"groups\":[{\"name\":\"A\",\"observations\":[null]}]} | groups[0].observations[0]",
+                "{\"groups\":[{\"name\":\"A\",\"observations\":[{\"hours\":-1,\"lost\":true}]}]} | groups[0].observations[0].hours",
+                "{\"groups\":[{\"name\":\"A\",\"observations\":[{\"hours\":1e300,\"lost\":true}]}]} | groups[0].observations[0].hours",
+                "{\"groups\":[{\"name\":\"A\",\"observations\":[{\"hours\":1}]}]} | groups[0].observations[0].lost",
+                "{\"groups\":[{\"name\":\"A\",\"observations\":[{\"hours\":1,\"lost\":true}]}],\"confidence\":1} | confidence"
+            })
+    void retentionNamesWhatItCannotUse(String body, String field) {
+        JsonNode problem = json(postJson("/api/v1/calculations/retention", body), 400);
+        assertThat(problem.at("/errors/0/field").asString()).isEqualTo(field);
     }
 }

@@ -125,4 +125,26 @@ class FlightPagesTest extends ServerTest {
         Document page = page("/bench/sample-size?design=GROUPS&" + query, 400);
         assertThat(page.select("#" + field + "-error").text()).isNotBlank();
     }
+
+    @Test
+    void retentionOfTypedGroups() {
+        Document page = page("/bench/retention?groups=" + encoded("Foam: 6 6 6 6+ 7 9+ 10\nFilm: 1 2; 3 4+"), 200);
+        assertThat(figure(page, "Foam: lost")).isEqualTo("5 of 7");
+        assertThat(figure(page, "Log-rank test")).startsWith("χ²");
+        assertThat(page.select("figure svg")).hasSize(1);
+        Document none = page("/bench/retention?confidence=90&groups=" + encoded("Foam: 25+ 25+"), 200);
+        assertThat(figure(none, "Foam: half are left until")).isEqualTo("not reached");
+        assertThat(figure(none, "Foam: lost at most")).startsWith("68.4 %");
+        Document bad = page("/bench/retention?groups=" + encoded("Foam: 6 6\n\nFilm: soon"), 400);
+        assertThat(bad.select("#groups-error").text()).contains("Line 3:", "soon");
+        assertThat(page("/bench/retention?groups=" + encoded(": 6"), 400)
+                        .select("#groups-error")
+                        .text())
+                .contains("Line 1:");
+        assertThat(page("/bench/retention?groups=", 400).select("#groups-error").text()).isNotBlank();
+        assertThat(page("/bench/retention?groups=" + encoded("Foam: -1"), 400)
+                        .select("#groups-error")
+                        .text())
+                .isNotBlank();
+    }
 }

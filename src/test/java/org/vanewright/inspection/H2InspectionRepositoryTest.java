@@ -1,0 +1,9 @@
+package org.vanewright.inspection;
+
+import org.vanewright.testing.Databases;
+
+class H2InspectionRepositoryTest extends InspectionRepositoryContract {
+    H2InspectionRepositoryTest() {
+        super(Databases.Engine.H2);
+    }
+}
