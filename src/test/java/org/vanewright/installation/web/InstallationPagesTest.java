@@ -176,6 +176,8 @@ class InstallationPagesTest extends ServerTest {
         JsonNode verify = json(get("/api/v1/installations/" + ref.slug() + "/revisions/1/verify"), 200);
         assertThat(verify.get("matches") == null ? verify.toString() : verify.get("matches").toString())
                 .contains("true");
-        assertThat(page(path + "/history", 200).text()).contains("low-wing-pairs-over-the-taper");
+        assertThat(get(path + "/revisions/1/provenance.json").body())
+                .contains("layouts/low-wing-pairs-over-the-taper/revisions/1")
+                .contains("adhesives/foam-tape-30-pound-pack/revisions/1");
     }
 }
