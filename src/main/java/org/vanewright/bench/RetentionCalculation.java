@@ -28,9 +28,10 @@ public final class RetentionCalculation {
             "J. D. Kalbfleisch and R. L. Prentice, The Statistical Analysis of Failure Time Data, 2nd ed. 2002, section 1.4"
                     + " (from memory)",
             "N. Mantel, Cancer Chemotherapy Reports 50, 1966 (from memory)");
-    static final String SHARED_FATE = "Each device counts by itself. Devices of one installation share skin, tape and hands;"
-            + " where they do, the true limits are wider and the test is too sure (see Retention for limits with the"
-            + " installation as the unit).";
+    static final String SHARED_FATE =
+            "Each device counts by itself. Devices of one installation share skin, tape and hands;"
+                    + " where they do, the true limits are wider and the test is too sure (see Retention for limits with the"
+                    + " installation as the unit).";
     private static final int MOST_GROUPS = 20;
     private static final int MOST_OBSERVATIONS = 10_000;
     private static final double MOST_HOURS = 1e6;

@@ -10,17 +10,14 @@ import org.jspecify.annotations.Nullable;
  * @param confidence of the limits; absent for 0.95
  */
 public record RetentionRequest(
-        @Nullable List<@Nullable Group> groups,
-        @Nullable Double confidence) {
+        @Nullable List<@Nullable Group> groups, @Nullable Double confidence) {
     /**
      * Devices that have something in common.
      *
      * @param name what that is
      * @param observations one or more
      */
-    public record Group(
-            @Nullable String name,
-            @Nullable List<@Nullable Observation> observations) {}
+    public record Group(@Nullable String name, @Nullable List<@Nullable Observation> observations) {}
 
     /**
      * One device.

@@ -13,11 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param validity warnings
  */
 public record RetentionResult(
-        List<Group> groups,
-        @Nullable LogRankTest logRank,
-        String method,
-        List<String> sources,
-        List<String> validity) {
+        List<Group> groups, @Nullable LogRankTest logRank, String method, List<String> sources, List<String> validity) {
     /**
      * One group.
      *

@@ -19,7 +19,8 @@ public final class DeviceFields {
         }
         Optional<DeviceAt> device = DeviceAt.ofKey(typed);
         if (device.isEmpty()) {
-            form.refuse(new FieldProblem(path, typed.length() > 80 ? typed.substring(0, 77) + "…" : typed, "one of the choices"));
+            form.refuse(new FieldProblem(
+                    path, typed.length() > 80 ? typed.substring(0, 77) + "…" : typed, "one of the choices"));
         }
         return device.orElse(null);
     }

@@ -94,7 +94,8 @@ public final class InstallationRules {
     }
 
     private static void device(String field, @Nullable DeviceAt at, Set<DeviceAt> seen, Checks checks) {
-        boolean known = at != null && !at.key().isEmpty() && DeviceAt.ofKey(at.key()).isPresent();
+        boolean known =
+                at != null && !at.key().isEmpty() && DeviceAt.ofKey(at.key()).isPresent();
         if (checks.require(known, field, at == null ? null : at.words(), "a device of the layout")) {
             checks.require(
                     at != null && seen.add(at),

@@ -41,9 +41,7 @@ public record SampleReview(List<Row> rows, Spread position, Spread angle, Spread
             @Nullable Compared angle,
             @Nullable Compared height) {
         public boolean flagged() {
-            return Stream.of(position, angle, height)
-                    .filter(Objects::nonNull)
-                    .anyMatch(c -> c != null && c.flagged());
+            return Stream.of(position, angle, height).filter(Objects::nonNull).anyMatch(c -> c != null && c.flagged());
         }
     }
 
@@ -55,9 +53,7 @@ public record SampleReview(List<Row> rows, Spread position, Spread angle, Spread
      * @param standardDeviation with n − 1; null for fewer than two
      */
     public record Spread(
-            int count,
-            @Nullable Double mean,
-            @Nullable Double standardDeviation) {}
+            int count, @Nullable Double mean, @Nullable Double standardDeviation) {}
 
     /** Samples of devices that the layout has; others are left out. */
     public static SampleReview of(InstallationDocument installation, Fitting fitting) {

@@ -15,7 +15,8 @@ import org.vanewright.engineering.inference.survival.LogRank;
 final class SurvivalChecks {
     private static final String FREIREICH = "E. J. Freireich et al., Blood 21, 1963: weeks of remission (data)";
     private static final String KALBFLEISCH =
-            "J. D. Kalbfleisch and R. L. Prentice, The Statistical Analysis of Failure Time Data, 2nd ed. 2002; " + FREIREICH;
+            "J. D. Kalbfleisch and R. L. Prentice, The Statistical Analysis of Failure Time Data, 2nd ed. 2002; "
+                    + FREIREICH;
     private static final String NIST = "NIST/SEMATECH e-Handbook of Statistical Methods, 7.2.4.1";
     private static final String HANLEY = "J. A. Hanley and A. Lippman-Hand, JAMA 249, 1983";
     private static final String TREATED = "Remissions of 21 treated";
@@ -27,8 +28,18 @@ final class SurvivalChecks {
                 treated("Share left at 6 weeks", c -> c.survivalAt(6), 0.857143, 1e-6, HowKnown.FROM_MEMORY),
                 treated("Share left at 10 weeks", c -> c.survivalAt(10), 0.752941, 1e-6, HowKnown.FROM_MEMORY),
                 treated("Share left at 23 weeks", c -> c.survivalAt(23), 0.448179, 1e-6, HowKnown.FROM_MEMORY),
-                treated("Standard error at 10 weeks", c -> step(c, 10).standardError(), 0.096350, 1e-6, HowKnown.FROM_MEMORY),
-                treated("Standard error at 23 weeks", c -> step(c, 23).standardError(), 0.134591, 1e-6, HowKnown.FROM_MEMORY),
+                treated(
+                        "Standard error at 10 weeks",
+                        c -> step(c, 10).standardError(),
+                        0.096350,
+                        1e-6,
+                        HowKnown.FROM_MEMORY),
+                treated(
+                        "Standard error at 23 weeks",
+                        c -> step(c, 23).standardError(),
+                        0.134591,
+                        1e-6,
+                        HowKnown.FROM_MEMORY),
                 treated("Lower log-log limit at 10 weeks", c -> step(c, 10).low(), 0.5032, 1e-4, HowKnown.DERIVED),
                 treated("Upper log-log limit at 10 weeks", c -> step(c, 10).high(), 0.8894, 1e-4, HowKnown.DERIVED),
                 treated("Median, weeks", c -> median(c), 23, 0, HowKnown.SECOND_HAND),

@@ -14,13 +14,17 @@ import org.vanewright.record.Revision;
  * @param minutesPerPlate for warming up and taking off
  * @param watts drawn on average; absent leaves energy out
  */
-public record PrintPlan(List<Batch> batches, double minutesPerPlate, @Nullable Double watts) {
+public record PrintPlan(
+        List<Batch> batches,
+        double minutesPerPlate,
+        @Nullable Double watts) {
     /** How the figures come about. */
-    public static final String METHOD = "Pieces are the devices of the station table and the spares asked for. Material of a "
-            + "piece is a solid shell (surface times its thickness, at most the whole solid), the filled share of the rest, "
-            + "and the raft as a slab under the foot with its margin. Time is pieces times the machine’s own rate, and the "
-            + "minutes asked for each plate. An estimate: supports, skirts, purging and travel are in it only as far as the "
-            + "rate, read off a real print, has them.";
+    public static final String METHOD =
+            "Pieces are the devices of the station table and the spares asked for. Material of a "
+                    + "piece is a solid shell (surface times its thickness, at most the whole solid), the filled share of the rest, "
+                    + "and the raft as a slab under the foot with its margin. Time is pieces times the machine’s own rate, and the "
+                    + "minutes asked for each plate. An estimate: supports, skirts, purging and travel are in it only as far as the "
+                    + "rate, read off a real print, has them.";
 
     public PrintPlan {
         batches = List.copyOf(batches);

@@ -35,10 +35,7 @@ public final class PrintRunRules {
 
     private static void settings(List<SettingDocument> settings, Checks checks) {
         checks.require(
-                settings.size() <= MAX_SETTINGS,
-                "settings",
-                settings.size(),
-                "at most " + MAX_SETTINGS + " settings");
+                settings.size() <= MAX_SETTINGS, "settings", settings.size(), "at most " + MAX_SETTINGS + " settings");
         for (int i = 0; i < settings.size(); i++) {
             checks.text("settings[" + i + "].name", settings.get(i).name(), 80);
             checks.text("settings[" + i + "].value", settings.get(i).value(), 120);

@@ -44,7 +44,10 @@ public class PrintRunService extends RecordService<PrintRunDocument> {
             checks.require(device(run).isPresent(), "device", words(run.device()), "a revision that exists");
             Optional<Revision<LayoutDocument>> layout = layout(run);
             checks.require(
-                    run.layout() == null || layout.isPresent(), "layout", words(run.layout()), "a revision that exists");
+                    run.layout() == null || layout.isPresent(),
+                    "layout",
+                    words(run.layout()),
+                    "a revision that exists");
             layout.ifPresent(l -> checks.require(
                     l.content().rows().stream().map(RowDocument::device).anyMatch(d -> sameDevice(d, run.device())),
                     "layout",

@@ -55,8 +55,7 @@ public record RunResult(
             if (readings.isEmpty() || nominal == null) {
                 return null;
             }
-            double[] values =
-                    readings.stream().mapToDouble(Double::doubleValue).toArray();
+            double[] values = readings.stream().mapToDouble(Double::doubleValue).toArray();
             Integer outside = tolerance == null
                     ? null
                     : (Integer) (int) readings.stream()

@@ -129,10 +129,8 @@ final class GroupStudies {
 
     private static GroupStudy.Look look(
             KaplanMeier curve, List<GroupStudy.Step> steps, List<WatchedInstallation> installations, int lost) {
-        int fitted = installations.stream()
-                .mapToInt(i -> i.devices().size())
-                .max()
-                .orElse(1);
+        int fitted =
+                installations.stream().mapToInt(i -> i.devices().size()).max().orElse(1);
         double hours = lost == 0 ? RetentionWords.shortest(installations) : curve.longestHours();
         double lowest = lost == 0
                 ? 1 - Binomial.upperLimitOfNone(curve.count(), CONFIDENCE)
@@ -143,9 +141,7 @@ final class GroupStudies {
 
     private static double lowest(GroupStudy.Step last) {
         Interval shared = last.shared();
-        return shared == null
-                ? last.step().low()
-                : Math.min(last.step().low(), shared.low());
+        return shared == null ? last.step().low() : Math.min(last.step().low(), shared.low());
     }
 
     /** Down to whole hours, from 10 on to fives; null under one. */

@@ -45,10 +45,7 @@ public record GroupStudy(
      * @param shared limits with the installation as the unit; null where one cannot be had
      * @param losses the devices that were found lost then
      */
-    public record Step(
-            KaplanMeier.Step step,
-            @Nullable Interval shared,
-            List<WatchedDevice> losses) {}
+    public record Step(KaplanMeier.Step step, @Nullable Interval shared, List<WatchedDevice> losses) {}
 
     /**
      * Hours between which a share was lost.

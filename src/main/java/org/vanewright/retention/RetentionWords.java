@@ -27,7 +27,8 @@ public final class RetentionWords {
 
     private static String none(int devices, int installations, String where, double hours) {
         return "No device of " + devices + " in " + where + " was lost in " + hours(hours) + " h: at most "
-                + percent(Binomial.upperLimitOfNone(devices, CONFIDENCE)) + " are lost in that time, if each device has a fate"
+                + percent(Binomial.upperLimitOfNone(devices, CONFIDENCE))
+                + " are lost in that time, if each device has a fate"
                 + " of its own (95 %, one-sided; rule of three " + percent(Binomial.ruleOfThree(devices))
                 + "). If the devices of an installation share a fate, the next installation loses any with a chance of at most "
                 + percent(Binomial.upperLimitOfNone(installations, CONFIDENCE)) + ".";

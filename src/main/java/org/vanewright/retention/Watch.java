@@ -50,10 +50,9 @@ class Watch {
     }
 
     private static String installationSlug(Revision<InspectionDocument> inspection) {
-        return String.valueOf(
-                Optional.ofNullable(inspection.content().installation())
-                        .map(i -> i.slug())
-                        .orElse(""));
+        return String.valueOf(Optional.ofNullable(inspection.content().installation())
+                .map(i -> i.slug())
+                .orElse(""));
     }
 
     private WatchedInstallation watched(

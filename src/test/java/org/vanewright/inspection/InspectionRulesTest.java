@@ -23,9 +23,7 @@ class InspectionRulesTest {
             Inspections.lost(Installations.at(Wing.RIGHT, 1), LossCause.UNKNOWN));
 
     private static List<String> fields(InspectionDocument document) {
-        return InspectionRules.check(document).stream()
-                .map(FieldProblem::field)
-                .toList();
+        return InspectionRules.check(document).stream().map(FieldProblem::field).toList();
     }
 
     @Test

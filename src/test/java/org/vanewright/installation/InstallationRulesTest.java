@@ -74,7 +74,20 @@ class InstallationRulesTest {
 
     private static FittedDevice fitted(Wing wing, int number, double arcMm, double angleDeg) {
         StationRow station = new StationRow(
-                "Wing", wing, number, 1, "Row", SurfaceSide.UPPER, 1, 900, 1200, 0.09, arcMm, angleDeg, Hand.TOE_IN, null,
+                "Wing",
+                wing,
+                number,
+                1,
+                "Row",
+                SurfaceSide.UPPER,
+                1,
+                900,
+                1200,
+                0.09,
+                arcMm,
+                angleDeg,
+                Hand.TOE_IN,
+                null,
                 false);
         return new FittedDevice(DeviceAt.of(station), station, 10.0);
     }

@@ -66,9 +66,7 @@ class PrintRunRulesTest {
     @Test
     void noMoreFaultyPiecesThanPrinted() {
         assertThat(fields(PrintRuns.run(
-                        "Too many",
-                        PrintRuns.outcome(2, new DefectDocument(DefectKind.OTHER, 3)),
-                        List.of())))
+                        "Too many", PrintRuns.outcome(2, new DefectDocument(DefectKind.OTHER, 3)), List.of())))
                 .containsExactly("outcome.defects");
     }
 

@@ -29,9 +29,9 @@ class RunResultTest {
     /** Mean, scatter and interval of 9, 10 and 11: t(0.975; 2) = 4.30265 (NIST/SEMATECH e-Handbook, 1.3.6.7.2). */
     @Test
     void comparesTheSampleWithTheDrawing() {
-        RunResult.Measured height = Objects.requireNonNull(RunResult.of(
-                        PrintRuns.run("Three", PrintRuns.outcome(3), PrintRuns.heights(9, 10, 11)), 10.5, null)
-                .height());
+        RunResult.Measured height = Objects.requireNonNull(
+                RunResult.of(PrintRuns.run("Three", PrintRuns.outcome(3), PrintRuns.heights(9, 10, 11)), 10.5, null)
+                        .height());
         assertThat(height.meanMm()).isEqualTo(10);
         assertThat(height.deviationMm()).isEqualTo(-0.5);
         assertThat(height.standardDeviationMm()).isCloseTo(1, within(1e-12));
@@ -42,8 +42,7 @@ class RunResultTest {
 
     @Test
     void onePieceHasNoScatterAndABoundReadingIsWithinTolerance() {
-        RunResult result =
-                RunResult.of(PrintRuns.run("One", PrintRuns.outcome(1), PrintRuns.heights(8.3)), 8.0, 1.2);
+        RunResult result = RunResult.of(PrintRuns.run("One", PrintRuns.outcome(1), PrintRuns.heights(8.3)), 8.0, 1.2);
         RunResult.Measured height = Objects.requireNonNull(result.height());
         assertThat(height.standardDeviationMm()).isNull();
         assertThat(height.meanIntervalMm()).isNull();

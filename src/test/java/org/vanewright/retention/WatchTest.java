@@ -31,7 +31,20 @@ class WatchTest {
     private static FittedDevice fitted(DeviceAt at) {
         int number = at.device() == null ? 0 : at.device();
         StationRow station = new StationRow(
-                "Wing", Wing.LEFT, number, 1, "Row", SurfaceSide.UPPER, 1, 900, 1200, 0.09, 188, -16, Hand.TOE_IN, null,
+                "Wing",
+                Wing.LEFT,
+                number,
+                1,
+                "Row",
+                SurfaceSide.UPPER,
+                1,
+                900,
+                1200,
+                0.09,
+                188,
+                -16,
+                Hand.TOE_IN,
+                null,
                 false);
         return new FittedDevice(at, station, 10.0);
     }

@@ -15,8 +15,7 @@ import org.vanewright.engineering.solid.Plate;
  * @param raftMm3 of the raft
  * @param densityKgM3 of the material
  */
-public record PieceMaterial(
-        double solidMm3, double shellMm3, double infillMm3, double raftMm3, double densityKgM3) {
+public record PieceMaterial(double solidMm3, double shellMm3, double infillMm3, double raftMm3, double densityKgM3) {
     private static final double GRAMS_PER_MM3_AND_KG_M3 = 1e-6;
 
     /** @param mesh a closed solid, as it is printed */
@@ -24,8 +23,7 @@ public record PieceMaterial(
         MassProperties solid = MassProperties.of(mesh, settings.densityKgM3());
         double shell = Math.min(solid.volumeMm3(), solid.areaMm2() * settings.shellMm());
         double infill = (solid.volumeMm3() - shell) * settings.infillFraction();
-        return new PieceMaterial(
-                solid.volumeMm3(), shell, infill, raft(mesh, settings), settings.densityKgM3());
+        return new PieceMaterial(solid.volumeMm3(), shell, infill, raft(mesh, settings), settings.densityKgM3());
     }
 
     private static double raft(Mesh mesh, PrintSettings settings) {

@@ -10,7 +10,9 @@ import org.vanewright.record.web.RecordApi;
 /** Inspections as JSON. */
 @RestController
 @RequestMapping("/api/v1/inspections")
-@Tag(name = "Inspections", description = "What was seen of installations after how many hours: devices missing or loose, and why.")
+@Tag(
+        name = "Inspections",
+        description = "What was seen of installations after how many hours: devices missing or loose, and why.")
 class InspectionApi extends RecordApi<InspectionDocument> {
     InspectionApi(InspectionService inspections) {
         super(inspections);

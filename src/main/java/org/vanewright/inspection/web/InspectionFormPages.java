@@ -10,11 +10,11 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import org.vanewright.inspection.InspectionDocument;
 import org.vanewright.inspection.InspectionService;
+import org.vanewright.installation.DeviceFields;
 import org.vanewright.installation.FittedDevice;
 import org.vanewright.installation.Fitting;
 import org.vanewright.installation.InstallationDocument;
 import org.vanewright.installation.InstallationService;
-import org.vanewright.installation.DeviceFields;
 import org.vanewright.platform.form.Form;
 import org.vanewright.platform.form.RevisionField;
 import org.vanewright.platform.page.UnitSystem;
@@ -41,10 +41,11 @@ class InspectionFormPages {
     Form blank(@Nullable String installationSlug) {
         Form form = new Form(UnitSystem.METRIC);
         form.put("inspectedOn", LocalDate.ofInstant(clock.instant(), ZoneOffset.UTC));
-        Optional.ofNullable(installationSlug).flatMap(installations::latest).ifPresent(i -> form.put(
-                        "installation", RevisionField.value(i.ref()))
-                .put("name", name(i))
-                .put("invented", i.content().invented() ? "true" : ""));
+        Optional.ofNullable(installationSlug)
+                .flatMap(installations::latest)
+                .ifPresent(i -> form.put("installation", RevisionField.value(i.ref()))
+                        .put("name", name(i))
+                        .put("invented", i.content().invented() ? "true" : ""));
         return form;
     }
 

@@ -61,8 +61,7 @@ class InstallationFormPages {
     private static List<FittedDevice> ends(Fitting fitting) {
         return fitting.all().stream()
                 .filter(d -> d.at().device() != null
-                        && (d.at().device() == 1
-                                || fitting.all().stream().noneMatch(other -> isNext(d, other))))
+                        && (d.at().device() == 1 || fitting.all().stream().noneMatch(other -> isNext(d, other))))
                 .toList();
     }
 
@@ -81,7 +80,10 @@ class InstallationFormPages {
         List<FittedDevice> devices =
                 installations.fitting(typed).map(Fitting::all).orElse(List.of());
         return new InstallationChoices(
-                options(form, "layout", layouts), options(form, "adhesive", adhesives), options(form, "printRun", runs), DeviceFields.options(devices));
+                options(form, "layout", layouts),
+                options(form, "adhesive", adhesives),
+                options(form, "printRun", runs),
+                DeviceFields.options(devices));
     }
 
     private static List<Option> options(Form form, String path, RecordService<?> records) {
@@ -93,9 +95,6 @@ class InstallationFormPages {
     /** The measured devices so far beside their nominal figures; null before there is a layout. */
     @Nullable
     SampleView samples(InstallationDocument typed) {
-        return installations
-                .fitting(typed)
-                .map(f -> SampleView.of(typed, f))
-                .orElse(null);
+        return installations.fitting(typed).map(f -> SampleView.of(typed, f)).orElse(null);
     }
 }

@@ -47,8 +47,7 @@ public record SampleView(
     static SampleView of(InstallationDocument installation, Fitting fitting) {
         SampleReview review = SampleReview.of(installation, fitting);
         List<Row> rows = review.rows().stream()
-                .map(r -> new Row(
-                        r.device().words(), cell(r.position(), 1), cell(r.angle(), 1), cell(r.height(), 2)))
+                .map(r -> new Row(r.device().words(), cell(r.position(), 1), cell(r.angle(), 1), cell(r.height(), 2)))
                 .toList();
         List<SpreadLine> spreads = new ArrayList<>();
         spread(spreads, "Position along the skin", "mm", review.position());

@@ -65,7 +65,10 @@ record PrintPlanForm(
         double infill = ranged(form, checks, "infillPercent", 0, 100, "%");
         checks.optionalRange("watts", watts, 1, 5000, "W");
         double[] typed = {
-            number(form, "sparesPercent"), number(form, "shellMm"), number(form, "raftMm"), number(form, "raftMarginMm"),
+            number(form, "sparesPercent"),
+            number(form, "shellMm"),
+            number(form, "raftMm"),
+            number(form, "raftMarginMm"),
             number(form, "rate")
         };
         form.refuse(checks.problems());

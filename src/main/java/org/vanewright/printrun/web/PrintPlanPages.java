@@ -63,8 +63,7 @@ class PrintPlanPages {
         model.addAttribute("layout", layout.content());
         model.addAttribute("form", form);
         model.addAttribute("materials", Option.of(PrintMaterial.values(), PrintMaterial::label));
-        model.addAttribute(
-                "rateKinds", Option.of(PrintRate.Kind.values(), k -> k.label() + ", " + k.unit()));
+        model.addAttribute("rateKinds", Option.of(PrintRate.Kind.values(), k -> k.label() + ", " + k.unit()));
         model.addAttribute("surfaces", form.withChosen("absorptance", SunForm.SURFACES));
         model.addAttribute("method", PrintPlan.METHOD);
         model.addAttribute("heatMethod", HeatView.METHOD);

@@ -59,9 +59,7 @@ public record PrintPlanView(List<RunView.Fact> totals, List<BatchView> batches) 
         Double radius = b.undersideRadiusMm();
         return new BatchView(
                 b.device(),
-                radius == null
-                        ? "as designed"
-                        : String.format(Locale.ROOT, "shaped to a radius of %.0f mm", radius),
+                radius == null ? "as designed" : String.format(Locale.ROOT, "shaped to a radius of %.0f mm", radius),
                 radius == null ? null : String.format(Locale.ROOT, "%.0f", radius),
                 String.join(", ", b.rows()),
                 b.fitted(),

@@ -3,8 +3,8 @@ package org.vanewright.printrun.web;
 import java.util.List;
 import org.vanewright.device.PrintMaterial;
 import org.vanewright.platform.form.Form;
-import org.vanewright.platform.form.OriginFields;
 import org.vanewright.platform.form.Option;
+import org.vanewright.platform.form.OriginFields;
 import org.vanewright.printrun.DefectKind;
 
 /** What the form's selects offer. */

@@ -94,12 +94,10 @@ class PrintRunEditor extends DraftEditor<PrintRunDocument> {
     @Override
     protected void offer(Form form, Model model) {
         model.addAttribute(
-                "choices",
-                new PrintRunChoices(options(devices, form, "device"), options(layouts, form, "layout")));
+                "choices", new PrintRunChoices(options(devices, form, "device"), options(layouts, form, "layout")));
     }
 
-    private static List<Option> options(
-            RecordService<?> records, Form form, String field) {
+    private static List<Option> options(RecordService<?> records, Form form, String field) {
         return RevisionField.options(
                 records.list(null, OFFERED).items(),
                 Stream.ofNullable(RevisionField.quiet(form, field)).toList());

@@ -139,8 +139,8 @@ final class PrintRunForms {
         List<DefectDocument> defects = new ArrayList<>();
         for (int i = 0; i <= last; i++) {
             String at = DEFECTS + "[" + i + "].count";
-            defects.add(new DefectDocument(
-                    DefectKind.values()[i], form.text(at) == null ? (Integer) 0 : form.integer(at)));
+            defects.add(
+                    new DefectDocument(DefectKind.values()[i], form.text(at) == null ? (Integer) 0 : form.integer(at)));
         }
         return defects;
     }

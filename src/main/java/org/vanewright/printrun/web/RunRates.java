@@ -43,8 +43,7 @@ class RunRates {
      * @param value for the address of a plan
      * @param samePiece whether the run printed a device of this layout
      */
-    public record RunRate(
-            Revision<PrintRunDocument> run, String words, String kind, String value, boolean samePiece) {}
+    public record RunRate(Revision<PrintRunDocument> run, String words, String kind, String value, boolean samePiece) {}
 
     /** Rates of the newest runs with a time; those of this layout's own devices first. */
     List<RunRate> of(LayoutDocument layout, PrintPlanQuery query) {
@@ -82,8 +81,7 @@ class RunRates {
                     PrintPlanForm.rateValue(minutes / pieces),
                     true);
         }
-        PieceMaterial material =
-                PieceMaterial.of(solids.exact(device.content().design()), query.settings());
+        PieceMaterial material = PieceMaterial.of(solids.exact(device.content().design()), query.settings());
         double rate = PrintRate.cm3PerHour(minutes, pieces, material.depositedMm3());
         return new RunRate(
                 run,

@@ -23,10 +23,11 @@ import org.vanewright.record.Revision;
  * @param method how the figures come about
  */
 public record RunView(List<Fact> facts, List<Fact> faults, List<Dimension> dimensions, String method) {
-    static final String METHOD = "Time and material of a piece are those of the whole run shared among its pieces. A mean "
-            + "stands with the standard deviation of the sample (n − 1) and a 95 % interval of the mean by Student’s t, "
-            + "which takes the measured pieces as drawn at random from the run and its scatter as normal. Tolerance is "
-            + "the contributor’s own.";
+    static final String METHOD =
+            "Time and material of a piece are those of the whole run shared among its pieces. A mean "
+                    + "stands with the standard deviation of the sample (n − 1) and a 95 % interval of the mean by Student’s t, "
+                    + "which takes the measured pieces as drawn at random from the run and its scatter as normal. Tolerance is "
+                    + "the contributor’s own.";
 
     /** A figure with its name. */
     public record Fact(String label, String value) {}
@@ -37,15 +38,24 @@ public record RunView(List<Fact> facts, List<Fact> faults, List<Dimension> dimen
      * @param tolerance how many are within it, in words; null where none was set
      */
     public record Dimension(
-            String name, String nominal, String mean, String scatter, String interval, @Nullable String tolerance) {}
+            String name,
+            String nominal,
+            String mean,
+            String scatter,
+            String interval,
+            @Nullable String tolerance) {}
 
     static RunView of(PrintRunDocument run, @Nullable Revision<DeviceDocument> device) {
         Vane vane = device == null ? null : device.content().vane();
-        RunResult result = RunResult.of(
-                run, vane == null ? null : vane.heightMm(), vane == null ? null : vane.thicknessMm());
+        RunResult result =
+                RunResult.of(run, vane == null ? null : vane.heightMm(), vane == null ? null : vane.thicknessMm());
         List<Dimension> dimensions = new ArrayList<>();
         add(dimensions, "Height of the vane", result.height(), run.outcome().toleranceMm());
-        add(dimensions, "Thickness of the vane", result.thickness(), run.outcome().toleranceMm());
+        add(
+                dimensions,
+                "Thickness of the vane",
+                result.thickness(),
+                run.outcome().toleranceMm());
         return new RunView(facts(run.outcome(), result), faults(run.outcome()), dimensions, METHOD);
     }
 
@@ -56,8 +66,7 @@ public record RunView(List<Fact> facts, List<Fact> faults, List<Dimension> dimen
         }
         if (outcome.minutes() != null && result.minutesPerPiece() != null) {
             facts.add(new Fact(
-                    "Time",
-                    format("%.0f min in all, %.1f min a piece", outcome.minutes(), result.minutesPerPiece())));
+                    "Time", format("%.0f min in all, %.1f min a piece", outcome.minutes(), result.minutesPerPiece())));
         }
         if (outcome.materialG() != null && result.gramsPerPiece() != null) {
             facts.add(new Fact(
@@ -100,7 +109,9 @@ public record RunView(List<Fact> facts, List<Fact> faults, List<Dimension> dimen
                 interval == null ? "–" : format("%.2f to %.2f mm", interval.low(), interval.high()),
                 outside == null || toleranceMm == null
                         ? null
-                        : format("%d of %d within ±%.2f mm", measured.count() - outside, measured.count(), toleranceMm)));
+                        : format(
+                                "%d of %d within ±%.2f mm",
+                                measured.count() - outside, measured.count(), toleranceMm)));
     }
 
     private static String format(String pattern, Object... values) {

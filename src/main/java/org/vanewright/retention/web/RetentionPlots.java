@@ -45,17 +45,23 @@ final class RetentionPlots {
         List<Curve> curves = new ArrayList<>();
         curves.add(new Curve("Between inspections (Turnbull)", between(group), Curve.Look.LINE));
         if (!group.steps().isEmpty()) {
-            curves.add(new Curve("As found (Kaplan-Meier)", steps(group, s -> s.step().survival()), Curve.Look.DASHED));
-            curves.add(new Curve("Lower limit, devices", steps(group, s -> s.step().low()), Curve.Look.DOTTED));
-            curves.add(new Curve("Upper limit, devices", steps(group, s -> s.step().high()), Curve.Look.DOTTED));
+            curves.add(new Curve(
+                    "As found (Kaplan-Meier)", steps(group, s -> s.step().survival()), Curve.Look.DASHED));
+            curves.add(
+                    new Curve("Lower limit, devices", steps(group, s -> s.step().low()), Curve.Look.DOTTED));
+            curves.add(
+                    new Curve("Upper limit, devices", steps(group, s -> s.step().high()), Curve.Look.DOTTED));
             if (group.steps().stream().anyMatch(s -> s.shared() != null)) {
-                curves.add(new Curve("Lower limit, installations", steps(group, shared(Interval::low)), Curve.Look.DOTTED));
-                curves.add(
-                        new Curve("Upper limit, installations", steps(group, shared(Interval::high)), Curve.Look.DOTTED));
+                curves.add(new Curve(
+                        "Lower limit, installations", steps(group, shared(Interval::low)), Curve.Look.DOTTED));
+                curves.add(new Curve(
+                        "Upper limit, installations", steps(group, shared(Interval::high)), Curve.Look.DOTTED));
             }
         }
         double lowest = group.steps().stream()
-                .mapToDouble(s -> Math.min(s.step().low(), number(s.shared() == null ? null : s.shared().low(), 1)))
+                .mapToDouble(s -> Math.min(
+                        s.step().low(),
+                        number(s.shared() == null ? null : s.shared().low(), 1)))
                 .min()
                 .orElse(1);
         return draw(

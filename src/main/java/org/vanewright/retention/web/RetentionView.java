@@ -86,7 +86,8 @@ public record RetentionView(
             groups.add(group(study.groups().get(i), i + 1));
         }
         List<Double> hours = study.groups().stream()
-                .map(g -> g.table().rows().stream().map(LifeTable.Row::fromHours).toList())
+                .map(g ->
+                        g.table().rows().stream().map(LifeTable.Row::fromHours).toList())
                 .reduce((a, b) -> a.get(a.size() - 1) >= b.get(b.size() - 1) ? a : b)
                 .orElse(List.of());
         return new RetentionView(

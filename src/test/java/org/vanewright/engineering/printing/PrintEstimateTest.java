@@ -96,13 +96,13 @@ class PrintEstimateTest {
     }
 
     private static List<Mesh> meshes(long seed, int count) {
-        return new RandomDesigns(seed).valid(count).stream().map(SolidBuilder::build).toList();
+        return new RandomDesigns(seed)
+                .valid(count).stream().map(SolidBuilder::build).toList();
     }
 
     private static void requireApart(Plate plate, Mesh mesh, double spacing) {
-        double[][] rooms = plate.placements().stream()
-                .map(p -> p.footprint(mesh))
-                .toArray(double[][]::new);
+        double[][] rooms =
+                plate.placements().stream().map(p -> p.footprint(mesh)).toArray(double[][]::new);
         for (int i = 0; i < rooms.length; i++) {
             double[] a = rooms[i];
             assertThat(a[0]).isGreaterThanOrEqualTo(BuildPlate.MARGIN_MM - 1e-9);
@@ -111,8 +111,7 @@ class PrintEstimateTest {
             assertThat(a[3]).isLessThanOrEqualTo(plate.bedDepthMm() - BuildPlate.MARGIN_MM + 1e-9);
             for (int j = 0; j < i; j++) {
                 double[] b = rooms[j];
-                double gap = Math.max(
-                        Math.max(b[0] - a[2], a[0] - b[2]), Math.max(b[1] - a[3], a[1] - b[3]));
+                double gap = Math.max(Math.max(b[0] - a[2], a[0] - b[2]), Math.max(b[1] - a[3], a[1] - b[3]));
                 assertThat(gap).isGreaterThanOrEqualTo(spacing - 1e-9);
             }
         }

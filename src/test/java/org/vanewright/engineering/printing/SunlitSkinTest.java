@@ -50,6 +50,7 @@ class SunlitSkinTest {
                         InvalidInputException.class,
                         e -> assertThat(e.problems())
                                 .extracting("field")
-                                .containsExactly("absorptance", "irradianceWM2", "airC", "convectionWM2K", "emittance"));
+                                .containsExactly(
+                                        "absorptance", "irradianceWM2", "airC", "convectionWM2K", "emittance"));
     }
 }

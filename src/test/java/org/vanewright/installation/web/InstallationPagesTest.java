@@ -47,7 +47,8 @@ class InstallationPagesTest extends ServerTest {
                 .contains("Foam tape 30 pound pack, revision 1");
         assertThat(page.select("table").eachText())
                 .anyMatch(t -> t.contains("Measured less nominal") && t.contains("Position along the skin 8 +0.6"));
-        assertThat(page.select("#inspections-title").parents().select("tbody tr")).hasSizeGreaterThanOrEqualTo(3);
+        assertThat(page.select("#inspections-title").parents().select("tbody tr"))
+                .hasSizeGreaterThanOrEqualTo(3);
         assertThat(page.select(".invented")).isNotEmpty();
         assertThat(page("/inspections/" + SLUG + "-inspection-3", 200).text())
                 .contains("51.5 h flown: 1 missing, 1 loose")
@@ -58,8 +59,10 @@ class InstallationPagesTest extends ServerTest {
     void aDraftIsRecordedByFormAndKeepsWhatWasTyped() {
         SignedIn member = signIn(Role.MEMBER);
         Document blank = member.page("/installations/new?layout=low-wing-pairs-over-the-taper", 200);
-        assertThat(blank.select("select[name='samples[0].at'] option[selected]").val()).isEqualTo("LEFT 1 Wing");
-        assertThat(blank.select("select[name='samples[3].at'] option[selected]").val()).isEqualTo("RIGHT 68 Wing");
+        assertThat(blank.select("select[name='samples[0].at'] option[selected]").val())
+                .isEqualTo("LEFT 1 Wing");
+        assertThat(blank.select("select[name='samples[3].at'] option[selected]").val())
+                .isEqualTo("RIGHT 68 Wing");
         Map<String, String> fields = new LinkedHashMap<>();
         fields.put("name", "Typed");
         fields.put("layout", "low-wing-pairs-over-the-taper@1");
@@ -79,7 +82,8 @@ class InstallationPagesTest extends ServerTest {
         fields.put("samples[0].angleDeg", "-15");
         HttpResponse<String> saved = member.postForm("/installations/new", fields);
         assertThat(saved.statusCode()).isEqualTo(303);
-        String draft = URI.create(saved.headers().firstValue("Location").orElseThrow()).getPath();
+        String draft =
+                URI.create(saved.headers().firstValue("Location").orElseThrow()).getPath();
         Document shown = member.page(draft, 200);
         assertThat(shown.select("#form-problems li")).isEmpty();
         assertThat(shown.select("#preview").text()).contains("135 devices fitted, 1 of the layout left off");
@@ -95,13 +99,19 @@ class InstallationPagesTest extends ServerTest {
     @Test
     void whatTheLayoutDoesNotHaveIsNamed() {
         ObjectNode document = demo("installations", SLUG, "Wrong number");
-        document.putArray("leftOff").addObject().put("surface", "Wing").put("wing", "LEFT").put("device", 500);
-        JsonNode problems = json(sendAsMember("/api/v1/installations", document.toString()), 201).get("problems");
+        document.putArray("leftOff")
+                .addObject()
+                .put("surface", "Wing")
+                .put("wing", "LEFT")
+                .put("device", 500);
+        JsonNode problems = json(sendAsMember("/api/v1/installations", document.toString()), 201)
+                .get("problems");
         assertThat(problems).hasSize(1);
         assertThat(problems.get(0).get("field").asString()).isEqualTo("leftOff[0]");
         document = demo("installations", SLUG, "No such adhesive");
         document.putObject("adhesive").put("slug", "nothing").put("revision", 4);
-        problems = json(sendAsMember("/api/v1/installations", document.toString()), 201).get("problems");
+        problems = json(sendAsMember("/api/v1/installations", document.toString()), 201)
+                .get("problems");
         assertThat(problems.get(0).get("field").asString()).isEqualTo("adhesive");
     }
 
@@ -119,10 +129,12 @@ class InstallationPagesTest extends ServerTest {
         shipped("inspections", first);
         ObjectNode next = demo("inspections", SLUG + "-inspection-1", "Next of " + on);
         about(next, slug, on, hours);
-        JsonNode problems = json(sendAsMember("/api/v1/inspections", next.toString()), 201).get("problems");
+        JsonNode problems =
+                json(sendAsMember("/api/v1/inspections", next.toString()), 201).get("problems");
         assertThat(problems.toString()).contains(allowed);
         about(next, slug, "2026-05-20", 20);
-        assertThat(json(sendAsMember("/api/v1/inspections", next.toString()), 201).get("problems"))
+        assertThat(json(sendAsMember("/api/v1/inspections", next.toString()), 201)
+                        .get("problems"))
                 .as("no flight in between")
                 .isEmpty();
     }
@@ -130,11 +142,16 @@ class InstallationPagesTest extends ServerTest {
     @Test
     void anInspectionNamesOnlyDevicesThatAreThere() {
         ObjectNode document = demo("inspections", SLUG + "-inspection-1", "Ghost");
-        document.putArray("losses").addObject().put("state", "LOOSE").put("cause", "KNOCKED").putObject("at")
+        document.putArray("losses")
+                .addObject()
+                .put("state", "LOOSE")
+                .put("cause", "KNOCKED")
+                .putObject("at")
                 .put("surface", "Wing")
                 .put("wing", "LEFT")
                 .put("device", 69);
-        JsonNode problems = json(sendAsMember("/api/v1/inspections", document.toString()), 201).get("problems");
+        JsonNode problems = json(sendAsMember("/api/v1/inspections", document.toString()), 201)
+                .get("problems");
         assertThat(problems).hasSize(1);
         assertThat(problems.get(0).get("field").asString()).isEqualTo("losses[0].at");
         assertThat(json(sendAsMember("/api/v1/inspections", "{\"hoursFlown\":\"ten\"}"), 400)
@@ -163,7 +180,8 @@ class InstallationPagesTest extends ServerTest {
         fields.put("losses[0].at", "LEFT 9 Nowhere' or 1=1 --");
         fields.put("action", "add losses");
         Document more = parsed(member.postForm("/inspections/new", fields), 200);
-        assertThat(more.select("select[name='losses[1].cause'] option").eachText()).contains("Ice or wash");
+        assertThat(more.select("select[name='losses[1].cause'] option").eachText())
+                .contains("Ice or wash");
         assertThat(more.select("select[name='losses[0].at'] option[selected]").val())
                 .as("nothing typed is lost")
                 .startsWith("LEFT 9 Nowhere");
@@ -174,7 +192,10 @@ class InstallationPagesTest extends ServerTest {
         String path = installed("Pinned");
         RevisionRef ref = new RevisionRef(path.substring(path.lastIndexOf('/') + 1), 1);
         JsonNode verify = json(get("/api/v1/installations/" + ref.slug() + "/revisions/1/verify"), 200);
-        assertThat(verify.get("matches") == null ? verify.toString() : verify.get("matches").toString())
+        assertThat(
+                        verify.get("matches") == null
+                                ? verify.toString()
+                                : verify.get("matches").toString())
                 .contains("true");
         assertThat(get(path + "/revisions/1/provenance.json").body())
                 .contains("layouts/low-wing-pairs-over-the-taper/revisions/1")

@@ -53,8 +53,7 @@ class PrintRunPagesTest extends ServerTest {
     @Test
     void aMemberRecordsARunFromALayout() {
         SignedIn member = signIn(Role.MEMBER);
-        Map<String, String> fields =
-                fields(member.page("/print-runs/new?layout=high-wing-one-row-co-rotating", 200));
+        Map<String, String> fields = fields(member.page("/print-runs/new?layout=high-wing-one-row-co-rotating", 200));
         assertThat(fields).containsEntry("device", "rectangular-vane-8-by-20@1");
         fields.put("name", "Recorded by a test");
         fields.put("printing.on", "2026-05-01");
@@ -74,7 +73,12 @@ class PrintRunPagesTest extends ServerTest {
         String path = publishing().publish(member.person(), draft);
         assertThat(page(path, 200).select("main").text()).contains("16 printed, 15 fit for use", "ASA");
         JsonNode json = json(get("/api/v1" + path), 200);
-        assertThat(json.get("content").get("outcome").get("defects").get(2).get("kind").asString())
+        assertThat(json.get("content")
+                        .get("outcome")
+                        .get("defects")
+                        .get(2)
+                        .get("kind")
+                        .asString())
                 .isEqualTo("LAYER_SPLIT");
     }
 
@@ -122,7 +126,8 @@ class PrintRunPagesTest extends ServerTest {
         JsonNode plain = json(get("/api/v1" + PLAN), 200);
         JsonNode shaped = json(get("/api/v1" + PLAN + "?shaped=true&watts=120"), 200);
         assertThat(shaped.get("pieces")).isEqualTo(plain.get("pieces"));
-        assertThat(shaped.get("batches").get(0).get("undersideRadiusMm").asDouble()).isPositive();
+        assertThat(shaped.get("batches").get(0).get("undersideRadiusMm").asDouble())
+                .isPositive();
         assertThat(shaped.get("energyKWh").asDouble()).isPositive();
         assertThat(plain.has("energyKWh") && !plain.get("energyKWh").isNull()).isFalse();
     }
@@ -153,7 +158,8 @@ class PrintRunPagesTest extends ServerTest {
     void aBadParameterIsNamed(String query, String field) {
         Document page = page(PLAN + "?" + query.replace("<", "%3C").replace(">", "%3E"), 400);
         assertThat(page.select("#form-problems a").eachAttr("href")).contains("#" + field);
-        JsonNode problem = json(get("/api/v1" + PLAN + "?" + query.replace("<", "%3C").replace(">", "%3E")), 400);
+        JsonNode problem =
+                json(get("/api/v1" + PLAN + "?" + query.replace("<", "%3C").replace(">", "%3E")), 400);
         assertThat(problem.get("errors").findValuesAsString("field")).contains(field);
     }
 }

@@ -46,8 +46,7 @@ class RetentionBrowserTest extends BrowserTest {
         assertThat(page.locator("#form-problems li")).hasCount(0);
         save(page, member, "inspections");
         page.navigate("/retention");
-        assertThat(page.locator(".claims"))
-                .containsText("No device of 136 in 1 installation was lost in 10 h");
+        assertThat(page.locator(".claims")).containsText("No device of 136 in 1 installation was lost in 10 h");
 
         open(page, installation);
         inspect(page, "2026-06-02", "25");

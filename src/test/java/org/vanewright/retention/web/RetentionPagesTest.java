@@ -67,9 +67,10 @@ class RetentionPagesTest extends ServerTest {
         }
         JsonNode group = group("Kept tape", "?by=ADHESIVE");
         assertThat(group.get("sentence").asString().replace('\u00a0', ' '))
-                .isEqualTo("No device of 408 in 3 installations was lost in 25 h: at most 0.7 % are lost in that time, if each"
-                        + " device has a fate of its own (95 %, one-sided; rule of three 0.7 %). If the devices of an"
-                        + " installation share a fate, the next installation loses any with a chance of at most 63 %.");
+                .isEqualTo(
+                        "No device of 408 in 3 installations was lost in 25 h: at most 0.7 % are lost in that time, if each"
+                                + " device has a fate of its own (95 %, one-sided; rule of three 0.7 %). If the devices of an"
+                                + " installation share a fate, the next installation loses any with a chance of at most 63 %.");
         assertThat(group.get("curve")).isEmpty();
         assertThat(group.get("medianHours").isNull()).isTrue();
         assertThat(group.get("lookEveryHours").asDouble()).isBetween(1.0, 25.0);
@@ -88,14 +89,16 @@ class RetentionPagesTest extends ServerTest {
         JsonNode first = group.get("curve").get(0);
         assertThat(first.get("hours").asDouble()).isEqualTo(25);
         assertThat(first.get("survival").asDouble()).isCloseTo(268 / 272.0, within(1e-9));
-        assertThat(first.get("installationLow").asDouble()).isLessThan(first.get("low").asDouble());
+        assertThat(first.get("installationLow").asDouble())
+                .isLessThan(first.get("low").asDouble());
         // By hand: four lie in (10, 25], one in (0, 30] with the same place; five of 272, and none elsewhere.
         assertThat(group.get("intervals")).hasSize(1);
         assertThat(group.at("/intervals/0/afterHours").asDouble()).isEqualTo(10);
         assertThat(group.at("/intervals/0/byHours").asDouble()).isEqualTo(25);
         assertThat(group.at("/intervals/0/share").asDouble()).isCloseTo(5 / 272.0, within(1e-4));
         assertThat(group.get("basis")).hasSize(2);
-        assertThat(group("Losing tape", "?count=NOT_HANDLING").get("lost").asInt()).isEqualTo(4);
+        assertThat(group("Losing tape", "?count=NOT_HANDLING").get("lost").asInt())
+                .isEqualTo(4);
 
         Document page = page("/retention?by=ADHESIVE", 200);
         assertThat(page.select("h2").eachText()).contains("Losing tape");
@@ -120,15 +123,19 @@ class RetentionPagesTest extends ServerTest {
         assertThat(page("/retention", 200).select(".note").text()).contains("left out");
         JsonNode with = json(get("/api/v1/retention?invented=true"), 200);
         assertThat(with.get("invented").asBoolean()).isTrue();
-        assertThat(with.get("groups").size()).isGreaterThan(without.get("groups").size());
+        assertThat(with.get("groups").size())
+                .isGreaterThan(without.get("groups").size());
         assertThat(page("/retention?invented=true", 200).select(".invented")).isNotEmpty();
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"ROW", "row", "FINISH", "MATERIAL", "ALL"})
     void groupsOfEveryKindAreShown(String by) {
-        assertThat(page("/retention?invented=true&by=" + by, 200).select("h2").size()).isGreaterThan(2);
-        assertThat(json(get("/api/v1/retention?invented=true&by=" + by), 200).get("groups").size())
+        assertThat(page("/retention?invented=true&by=" + by, 200).select("h2").size())
+                .isGreaterThan(2);
+        assertThat(json(get("/api/v1/retention?invented=true&by=" + by), 200)
+                        .get("groups")
+                        .size())
                 .isPositive();
     }
 
@@ -136,9 +143,13 @@ class RetentionPagesTest extends ServerTest {
     @ValueSource(strings = {"by=WING", "count=SOME", "by='%20or%201=1", "by=%00", "by=%3Cscript%3E"})
     void whatCannotBeReadIsNamed(String query) {
         String field = query.substring(0, query.indexOf('='));
-        assertThat(json(get("/api/v1/retention?" + query), 400).at("/errors/0/field").asString())
+        assertThat(json(get("/api/v1/retention?" + query), 400)
+                        .at("/errors/0/field")
+                        .asString())
                 .isEqualTo(field);
-        assertThat(page("/retention?" + query, 400).select("#" + field + "-error").text())
+        assertThat(page("/retention?" + query, 400)
+                        .select("#" + field + "-error")
+                        .text())
                 .contains("one of the choices");
         assertThat(get("/retention.csv?" + query).statusCode()).isEqualTo(400);
     }

@@ -82,8 +82,7 @@ class RetentionCalculator implements Calculator {
         if (form.hasProblems()) {
             throw new InvalidInputException(form.problems());
         }
-        RetentionRequest request =
-                new RetentionRequest(groups, percent == null ? null : (Double) (percent / 100));
+        RetentionRequest request = new RetentionRequest(groups, percent == null ? null : (Double) (percent / 100));
         RetentionResult result = RetentionCalculation.run(request);
         List<RetentionCalculation.Observed> observed = RetentionCalculation.groups(request);
         return new Answer(
@@ -119,7 +118,9 @@ class RetentionCalculator implements Calculator {
             figures.add(new Figure(group.name() + ": lost", lost + " of " + count));
             figures.add(new Figure(
                     group.name() + ": half are left until",
-                    median == null ? "not reached" : digits(median, 3, "h") + medianLimits(observed.get(i), confidence)));
+                    median == null
+                            ? "not reached"
+                            : digits(median, 3, "h") + medianLimits(observed.get(i), confidence)));
             if (lost == 0) {
                 figures.add(new Figure(
                         group.name() + ": lost at most",
@@ -155,9 +156,10 @@ class RetentionCalculator implements Calculator {
                     .orElse(0);
             curves.add(curve(group, group.name(), Curve.Look.LINE, end, RetentionResult.Step::survival));
             if (limits && !group.curve().isEmpty()) {
-                curves.add(curve(group, group.name() + ", lower limit", Curve.Look.DOTTED, end, RetentionResult.Step::low));
-                curves.add(
-                        curve(group, group.name() + ", upper limit", Curve.Look.DOTTED, end, RetentionResult.Step::high));
+                curves.add(curve(
+                        group, group.name() + ", lower limit", Curve.Look.DOTTED, end, RetentionResult.Step::low));
+                curves.add(curve(
+                        group, group.name() + ", upper limit", Curve.Look.DOTTED, end, RetentionResult.Step::high));
             }
         }
         return DrawnPlot.of(
@@ -200,7 +202,15 @@ class RetentionCalculator implements Calculator {
         }
         return new Table(
                 "Every time of losses, hours flown",
-                List.of("Group", "Hours", "At risk", "Lost", "In place", "Standard error", "Lower limit", "Upper limit"),
+                List.of(
+                        "Group",
+                        "Hours",
+                        "At risk",
+                        "Lost",
+                        "In place",
+                        "Standard error",
+                        "Lower limit",
+                        "Upper limit"),
                 rows);
     }
 }

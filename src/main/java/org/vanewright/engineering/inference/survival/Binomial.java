@@ -19,9 +19,8 @@ public final class Binomial {
             throw new IllegalArgumentException(counted + " of " + of);
         }
         double tail = (1 - confidence) / 2;
-        double low = counted == 0
-                ? 0
-                : new BetaDistribution(counted, of - counted + 1.0).inverseCumulativeProbability(tail);
+        double low =
+                counted == 0 ? 0 : new BetaDistribution(counted, of - counted + 1.0).inverseCumulativeProbability(tail);
         double high = counted == of
                 ? 1
                 : new BetaDistribution(counted + 1.0, of - counted).inverseCumulativeProbability(1 - tail);

@@ -110,12 +110,21 @@ public record KaplanMeier(int count, double longestHours, List<Step> steps) {
      * @param low null where not even the lower limit comes down to one half
      * @param high null where the upper limit never does
      */
-    public record MedianInterval(@Nullable Double low, @Nullable Double high) {}
+    public record MedianInterval(
+            @Nullable Double low, @Nullable Double high) {}
 
     public MedianInterval medianInterval() {
         return new MedianInterval(
-                steps.stream().filter(s -> s.low() <= HALF).map(Step::hours).findFirst().orElse(null),
-                steps.stream().filter(s -> s.high() <= HALF).map(Step::hours).findFirst().orElse(null));
+                steps.stream()
+                        .filter(s -> s.low() <= HALF)
+                        .map(Step::hours)
+                        .findFirst()
+                        .orElse(null),
+                steps.stream()
+                        .filter(s -> s.high() <= HALF)
+                        .map(Step::hours)
+                        .findFirst()
+                        .orElse(null));
     }
 
     /** How many are in place just before a time, of these lifetimes. */

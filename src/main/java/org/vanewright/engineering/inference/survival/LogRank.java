@@ -50,8 +50,10 @@ public record LogRank(
         int[] lost = groups.stream()
                 .mapToInt(g -> (int) g.stream().filter(Lifetime::lost).count())
                 .toArray();
-        List<Integer> varying =
-                IntStream.range(0, count).filter(i -> covariance[i][i] > 0).boxed().toList();
+        List<Integer> varying = IntStream.range(0, count)
+                .filter(i -> covariance[i][i] > 0)
+                .boxed()
+                .toList();
         return varying.size() < 2 ? null : statistic(varying, lost, expected, covariance);
     }
 
@@ -79,8 +81,7 @@ public record LogRank(
             }
         }
         SingularValueDecomposition decomposed = new SingularValueDecomposition(v);
-        double chiSquared =
-                difference.dotProduct(decomposed.getSolver().solve(difference));
+        double chiSquared = difference.dotProduct(decomposed.getSolver().solve(difference));
         int freedom = decomposed.getRank();
         List<Integer> observed = new ArrayList<>();
         List<Double> awaited = new ArrayList<>();

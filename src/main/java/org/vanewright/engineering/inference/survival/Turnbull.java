@@ -145,8 +145,6 @@ public record Turnbull(int count, List<Place> places, double logLikelihood, doub
         if (hours <= place.afterHours() || Double.isInfinite(place.byHours())) {
             return 1;
         }
-        return hours >= place.byHours()
-                ? 0
-                : (place.byHours() - hours) / (place.byHours() - place.afterHours());
+        return hours >= place.byHours() ? 0 : (place.byHours() - hours) / (place.byHours() - place.afterHours());
     }
 }

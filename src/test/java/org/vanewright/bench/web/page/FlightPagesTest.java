@@ -141,7 +141,8 @@ class FlightPagesTest extends ServerTest {
                         .select("#groups-error")
                         .text())
                 .contains("Line 1:");
-        assertThat(page("/bench/retention?groups=", 400).select("#groups-error").text()).isNotBlank();
+        assertThat(page("/bench/retention?groups=", 400).select("#groups-error").text())
+                .isNotBlank();
         assertThat(page("/bench/retention?groups=" + encoded("Foam: -1"), 400)
                         .select("#groups-error")
                         .text())

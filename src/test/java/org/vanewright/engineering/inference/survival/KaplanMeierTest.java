@@ -50,8 +50,18 @@ class KaplanMeierTest {
     /** D. R. Cox and D. Oakes, table 1.1 (first values read in a published copy). */
     @ParameterizedTest
     @CsvSource({
-        "1, .905", "2, .810", "3, .762", "4, .667", "5, .571", "8, .381", "11, .286", "12, .190", "15, .143", "17, .095",
-        "22, .048", "23, 0"
+        "1, .905",
+        "2, .810",
+        "3, .762",
+        "4, .667",
+        "5, .571",
+        "8, .381",
+        "11, .286",
+        "12, .190",
+        "15, .143",
+        "17, .095",
+        "22, .048",
+        "23, 0"
     })
     void thePlaceboGroupAgainstThePublishedTable(double weeks, double survival) {
         assertThat(KaplanMeier.of(Remissions.placebo(), 0.95).survivalAt(weeks)).isCloseTo(survival, within(5.1e-4));
@@ -61,8 +71,8 @@ class KaplanMeierTest {
     @ParameterizedTest
     @CsvSource({"PLAIN, .5641, .9418", "LOG, .5859, .9676", "LOG_LOG, .5032, .8894"})
     void limitsOnEachScale(CurveInterval scale, double low, double high) {
-        KaplanMeier.Step step =
-                Objects.requireNonNull(KaplanMeier.of(Remissions.treated(), 0.95, scale).stepAt(10));
+        KaplanMeier.Step step = Objects.requireNonNull(
+                KaplanMeier.of(Remissions.treated(), 0.95, scale).stepAt(10));
         assertThat(step.low()).isCloseTo(low, within(1e-4));
         assertThat(step.high()).isCloseTo(high, within(1e-4));
     }
@@ -88,7 +98,8 @@ class KaplanMeierTest {
         }
         KaplanMeier.Step last = curve.steps().get(curve.steps().size() - 1);
         assertThat(last.low()).isZero();
-        assertThat(last.high()).isEqualTo(curve.steps().get(curve.steps().size() - 2).high());
+        assertThat(last.high())
+                .isEqualTo(curve.steps().get(curve.steps().size() - 2).high());
     }
 
     @Test
@@ -97,8 +108,9 @@ class KaplanMeierTest {
         assertThat(none.steps()).isEmpty();
         assertThat(none.survivalAt(6)).isEqualTo(1);
         assertThat(none.medianHours()).isNull();
-        KaplanMeier.Step all =
-                KaplanMeier.of(Remissions.lifetimes(true, 5, 5, 5), 0.95).steps().get(0);
+        KaplanMeier.Step all = KaplanMeier.of(Remissions.lifetimes(true, 5, 5, 5), 0.95)
+                .steps()
+                .get(0);
         assertThat(all.high()).isCloseTo(1 - Math.cbrt(0.025), within(1e-9));
         assertThat(all.standardError()).isZero();
         assertThatIllegalArgumentException().isThrownBy(() -> KaplanMeier.of(List.of(), 0.95));
@@ -116,7 +128,9 @@ class KaplanMeierTest {
             }
             double before = 1;
             for (KaplanMeier.Step step : KaplanMeier.of(lifetimes, 0.9).steps()) {
-                assertThat(step.survival()).isBetween(step.low() - 1e-12, step.high() + 1e-12).isLessThan(before);
+                assertThat(step.survival())
+                        .isBetween(step.low() - 1e-12, step.high() + 1e-12)
+                        .isLessThan(before);
                 assertThat(step.low()).isBetween(0.0, 1.0);
                 assertThat(step.high()).isBetween(0.0, 1.0);
                 before = step.survival();

@@ -63,7 +63,8 @@ class SharedFateTest {
             return interval != null && interval.contains(truth);
         });
         double naive = new Simulation(53, 1_000).fraction(chance -> {
-            List<Lifetime> all = club(chance, 25, 24).stream().flatMap(List::stream).toList();
+            List<Lifetime> all =
+                    club(chance, 25, 24).stream().flatMap(List::stream).toList();
             KaplanMeier.Step step = KaplanMeier.of(all, 0.95).stepAt(25);
             return step != null && step.low() <= truth && truth <= step.high();
         });
@@ -99,7 +100,8 @@ class SharedFateTest {
         assertThat(bootstrap.ofDevices(club, List.of(25.0), 0.95)).containsExactly(devices);
         assertThat(bootstrap.ofInstallations(club.subList(0, 1), List.of(25.0), 0.95))
                 .isNull();
-        double estimate = Turnbull.of(club.stream().flatMap(i -> i.spans().stream()).toList())
+        double estimate = Turnbull.of(
+                        club.stream().flatMap(i -> i.spans().stream()).toList())
                 .survivalAt(25);
         assertThat(devices.contains(estimate)).isTrue();
     }

@@ -23,16 +23,63 @@ class TurnbullTest {
      * 1985, table 1 (from memory); the estimate as statistics packages print it (from memory).
      */
     private static final double[][] RADIOTHERAPY = {
-        {45, NEVER}, {6, 10}, {0, 7}, {46, NEVER}, {46, NEVER}, {7, 16}, {17, NEVER}, {7, 14}, {37, 44}, {0, 8},
-        {4, 11}, {15, NEVER}, {11, 15}, {22, NEVER}, {46, NEVER}, {46, NEVER}, {25, 37}, {46, NEVER}, {26, 40},
-        {46, NEVER}, {27, 34}, {36, 44}, {46, NEVER}, {36, 48}, {37, NEVER}, {40, NEVER}, {17, 25}, {46, NEVER},
-        {11, 18}, {38, NEVER}, {5, 12}, {37, NEVER}, {0, 5}, {18, NEVER}, {24, NEVER}, {36, NEVER}, {5, 11},
-        {19, 35}, {17, 25}, {24, NEVER}, {32, NEVER}, {33, NEVER}, {19, 26}, {37, NEVER}, {34, NEVER}, {36, NEVER}
+        {45, NEVER},
+        {6, 10},
+        {0, 7},
+        {46, NEVER},
+        {46, NEVER},
+        {7, 16},
+        {17, NEVER},
+        {7, 14},
+        {37, 44},
+        {0, 8},
+        {4, 11},
+        {15, NEVER},
+        {11, 15},
+        {22, NEVER},
+        {46, NEVER},
+        {46, NEVER},
+        {25, 37},
+        {46, NEVER},
+        {26, 40},
+        {46, NEVER},
+        {27, 34},
+        {36, 44},
+        {46, NEVER},
+        {36, 48},
+        {37, NEVER},
+        {40, NEVER},
+        {17, 25},
+        {46, NEVER},
+        {11, 18},
+        {38, NEVER},
+        {5, 12},
+        {37, NEVER},
+        {0, 5},
+        {18, NEVER},
+        {24, NEVER},
+        {36, NEVER},
+        {5, 11},
+        {19, 35},
+        {17, 25},
+        {24, NEVER},
+        {32, NEVER},
+        {33, NEVER},
+        {19, 26},
+        {37, NEVER},
+        {34, NEVER},
+        {36, NEVER}
     };
 
     private static final double[][] ESTIMATE = {
-        {4, 5, .0463}, {6, 7, .0334}, {7, 8, .0887}, {11, 12, .0708}, {24, 25, .0926}, {33, 34, .0818},
-        {38, 40, .1209}, {46, 48, .4656}
+        {4, 5, .0463},
+        {6, 7, .0334},
+        {7, 8, .0887},
+        {11, 12, .0708},
+        {24, 25, .0926},
+        {33, 34, .0818},
+        {38, 40, .1209},
+        {46, 48, .4656}
     };
 
     private static List<Span> spans(double[][] rows) {
@@ -91,7 +138,8 @@ class TurnbullTest {
     /** Each mass is the mean over observations of its share among the masses that the observation allows. */
     private static void assertSelfConsistent(List<Span> spans) {
         Turnbull curve = Turnbull.of(spans);
-        assertThat(curve.places().stream().mapToDouble(Turnbull.Place::mass).sum()).isCloseTo(1, within(1e-6));
+        assertThat(curve.places().stream().mapToDouble(Turnbull.Place::mass).sum())
+                .isCloseTo(1, within(1e-6));
         for (Turnbull.Place place : curve.places()) {
             double sum = 0;
             for (Span span : spans) {
