@@ -104,7 +104,8 @@ public record RunView(List<Fact> facts, List<Fact> faults, List<Dimension> dimen
         dimensions.add(new Dimension(
                 name + ", " + measured.count() + (measured.count() == 1 ? " piece" : " pieces"),
                 format("%.2f mm", measured.nominalMm()),
-                format("%.2f mm (%+.2f)", measured.meanMm(), measured.deviationMm()),
+                format("%.2f mm (%+.2f)", measured.meanMm(), measured.deviationMm())
+                        .replace('-', '\u2212'),
                 scatter == null ? "–" : format("%.2f mm", scatter),
                 interval == null ? "–" : format("%.2f to %.2f mm", interval.low(), interval.high()),
                 outside == null || toleranceMm == null

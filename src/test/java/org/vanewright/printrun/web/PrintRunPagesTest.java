@@ -13,6 +13,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.vanewright.account.Role;
 import org.vanewright.testing.ServerTest;
+import org.vanewright.testing.SignedIn;
 import tools.jackson.databind.JsonNode;
 
 /** Print runs and print plans, as plain requests. */
