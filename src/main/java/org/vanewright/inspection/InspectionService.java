@@ -68,6 +68,11 @@ public class InspectionService extends RecordService<InspectionDocument> {
                     at == null ? null : at.words(),
                     "a device that this installation has");
         }
+        checks.require(
+                inspection.invented() == installation.content().invented(),
+                "invented",
+                inspection.invented(),
+                "the same as its installation: what was seen of a real one is not invented");
         String on = String.valueOf(inspection.inspectedOn());
         String begun = installation.content().installedOn();
         checks.require(

@@ -47,5 +47,6 @@ public record RetentionStudy(
             "Clubs record what they notice: installations that went badly may be missing, or be the only ones recorded.",
             "The log-rank test takes each device by itself. Where devices of an installation share a fate it is too sure.",
             "With few installations, intervals that draw installations are too narrow; look at the limits by Student's t.",
+            "Of more than twenty groups the twenty largest are shown.",
             "A curve says nothing beyond the longest time watched, and nothing about another aircraft, tape or season.");
 }

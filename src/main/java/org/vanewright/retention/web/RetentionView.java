@@ -131,13 +131,22 @@ public record RetentionView(
                 "group-" + number,
                 g.sentence(),
                 RetentionWords.look(g),
-                median == null ? "not reached" : RetentionWords.hours(median) + " h",
+                median == null
+                        ? "not reached"
+                        : RetentionWords.hours(median) + " h" + limits(g.foundCurve().medianInterval()),
                 causes(g.causes()),
                 RetentionPlots.alone(g, "plot-" + number),
                 g.steps().stream().map(RetentionView::step).toList(),
                 g.places().stream().map(RetentionView::place).toList(),
                 g.table().rows().stream().map(RetentionView::life).toList(),
                 g.installations().stream().map(RetentionView::basis).toList());
+    }
+
+    private static String limits(KaplanMeier.MedianInterval interval) {
+        Double low = interval.low();
+        Double high = interval.high();
+        return " (95 % " + (low == null ? "from no known hour" : RetentionWords.hours(low)) + " to "
+                + (high == null ? "no known hour" : RetentionWords.hours(high)) + ", each device by itself)";
     }
 
     private static String causes(Map<LossCause, Long> causes) {
