@@ -42,7 +42,8 @@ final class Subjects {
             "installations", "pairs-over-the-taper-put-on-in-spring",
             "inspections", "pairs-over-the-taper-put-on-in-spring-inspection-1",
             "campaigns", "clean-stall-with-pairs-over-the-taper",
-            "print-runs", "sixteen-vanes-for-the-high-wing");
+            "print-runs", "sixteen-vanes-for-the-high-wing",
+            "adhesives", "foam-tape-30-pound-pack");
 
     private static final AtomicInteger COUNT = new AtomicInteger();
 
