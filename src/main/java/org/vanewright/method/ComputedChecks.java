@@ -21,7 +21,12 @@ public class ComputedChecks {
     }
 
     private static Map<String, List<ComputedCheck>> compute() {
-        return Stream.of(AirChecks.list(), PublishedChecks.all(), FlightChecks.list(), StatisticsChecks.list())
+        return Stream.of(
+                        AirChecks.list(),
+                        PublishedChecks.all(),
+                        FlightChecks.list(),
+                        StatisticsChecks.list(),
+                        BondChecks.list())
                 .flatMap(List::stream)
                 .map(check -> new ComputedCheck(check, check.computed().getAsDouble()))
                 .collect(Collectors.groupingBy(c -> c.check().group(), LinkedHashMap::new, Collectors.toList()));

@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 import org.vanewright.device.DeviceDocument;
 import org.vanewright.engineering.solid.DeviceDesign.Pair;
 import org.vanewright.engineering.solid.DeviceDesign.Vane;
+import org.vanewright.engineering.solid.VaneSide;
 import org.vanewright.record.Revision;
 
 /** The rows that are tried: each device at each chord position, pitch and angle of a grid, within a person's limits. */

@@ -14,6 +14,7 @@ import org.vanewright.engineering.flow.SideFlow;
 import org.vanewright.engineering.geometry.Point2;
 import org.vanewright.engineering.section.SurfaceSide;
 import org.vanewright.engineering.solid.DeviceDesign.Planform;
+import org.vanewright.engineering.solid.VaneSide;
 
 /** The boundary layer round a section, and a device in it. */
 public final class LayerDrawings {

@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import org.vanewright.engineering.air.Airspeeds;
 import org.vanewright.engineering.air.StandardAtmosphere;
 import org.vanewright.engineering.flow.SideFlow;
+import org.vanewright.engineering.solid.VaneSide;
 import org.vanewright.engineering.vane.DragBand;
 import org.vanewright.engineering.vane.GuidanceCheck;
 import org.vanewright.engineering.vane.Recommendation;

@@ -2,6 +2,7 @@ package org.vanewright.study;
 
 import org.jspecify.annotations.Nullable;
 import org.vanewright.engineering.section.SurfaceSide;
+import org.vanewright.engineering.solid.VaneSide;
 
 /**
  * A row of vanes as a study looks at it: one of a layout, or one that is only tried.

@@ -9,6 +9,7 @@ import org.vanewright.engineering.placement.Arrangement;
 import org.vanewright.engineering.placement.Station;
 import org.vanewright.engineering.placement.Wing;
 import org.vanewright.engineering.solid.DeviceDesign.Pair;
+import org.vanewright.engineering.solid.VaneSide;
 import org.vanewright.engineering.template.TemplateRow;
 import org.vanewright.layout.LayoutPlan;
 

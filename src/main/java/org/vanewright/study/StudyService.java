@@ -9,6 +9,7 @@ import org.vanewright.airframe.SurfaceDocument;
 import org.vanewright.engineering.input.Checks;
 import org.vanewright.engineering.input.InvalidInputException;
 import org.vanewright.engineering.solid.DeviceDesign.Planform;
+import org.vanewright.engineering.solid.VaneSide;
 import org.vanewright.engineering.template.TemplateRow;
 import org.vanewright.engineering.wing.WingPanel;
 import org.vanewright.engineering.wing.WingShape;

@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import org.vanewright.device.DeviceDocument;
 import org.vanewright.engineering.placement.Arrangement;
 import org.vanewright.engineering.solid.DeviceDesign.Pair;
+import org.vanewright.engineering.solid.VaneSide;
 import org.vanewright.layout.LayoutDocument;
 import org.vanewright.layout.RowDocument;
 import org.vanewright.record.Revision;

@@ -13,6 +13,9 @@ import org.vanewright.bench.AirspeedResult;
 import org.vanewright.bench.AtmosphereCalculation;
 import org.vanewright.bench.AtmosphereRequest;
 import org.vanewright.bench.AtmosphereResult;
+import org.vanewright.bench.BondCalculation;
+import org.vanewright.bench.BondRequest;
+import org.vanewright.bench.BondResult;
 import org.vanewright.bench.SectionCalculation;
 import org.vanewright.bench.SectionRequest;
 import org.vanewright.bench.SectionResult;
@@ -92,6 +95,14 @@ class Calculations {
             description = "By Wendt's fit; its range stands in validity. An estimate for printed vanes.")
     VaneResult vane(@RequestBody VaneRequest request) {
         return VaneCalculation.run(request);
+    }
+
+    @PostMapping("/bond")
+    @Operation(
+            summary = "Stress under one base, and the margins of its adhesive",
+            description = "At a speed, or under a force that is known. Strength over demand; no margin is an approval.")
+    BondResult bond(@RequestBody BondRequest request) {
+        return BondCalculation.run(request);
     }
 
     @PostMapping("/unroll")

@@ -33,7 +33,7 @@ class BenchPages {
 
     /** A calculator with what was typed, and what comes of it; an example for whoever brings nothing. */
     @GetMapping(
-            "/bench/{name:section|flow|atmosphere|airspeed|flat-plate|vane|gps-airspeed|stall-reduction|comparison|sample-size}")
+            "/bench/{name:section|flow|atmosphere|airspeed|flat-plate|vane|bond|gps-airspeed|stall-reduction|comparison|sample-size}")
     String show(
             @PathVariable("name") String name,
             @RequestAttribute("units") Units units,

@@ -1,4 +1,4 @@
-package org.vanewright.study;
+package org.vanewright.engineering.solid;
 
 import org.jspecify.annotations.Nullable;
 import org.vanewright.engineering.solid.DeviceDesign.Planform;
@@ -13,7 +13,8 @@ import org.vanewright.engineering.solid.DeviceDesign.Vane;
  * @param tipLengthMm for a trapezium; the length otherwise
  */
 public record VaneSide(Planform planform, double heightMm, double lengthMm, double tipLengthMm) {
-    static VaneSide of(Vane vane) {
+    /** Of a vane; absent measures count as nothing. */
+    public static VaneSide of(Vane vane) {
         double length = number(vane.lengthMm());
         Planform planform = vane.planform() == null ? Planform.RECTANGULAR : vane.planform();
         boolean trapezium = planform == Planform.SWEPT_TRAPEZIUM;
@@ -22,7 +23,7 @@ public record VaneSide(Planform planform, double heightMm, double lengthMm, doub
     }
 
     /** The same outline stretched. */
-    VaneSide scaled(double newHeightMm, double newLengthMm) {
+    public VaneSide scaled(double newHeightMm, double newLengthMm) {
         return new VaneSide(planform, newHeightMm, newLengthMm, tipLengthMm * newLengthMm / lengthMm);
     }
 
