@@ -86,24 +86,25 @@ public final class GaugePlanner {
             leaveOut(seats, never.get(0));
             return;
         }
-        List<List<String>> obstacles = seats.stream().map(this::obstacles).toList();
-        int i = 0;
-        while (i < seats.size()) {
-            List<String> why = obstacles.get(i);
-            if (!why.isEmpty()) {
-                leaveOut(List.of(seats.get(i)), why.get(0));
-                i++;
-                continue;
+        List<Seat> served = new ArrayList<>();
+        for (Seat seat : seats) {
+            List<String> why = obstacles(seat);
+            if (why.isEmpty()) {
+                served.add(seat);
+            } else {
+                leaveOut(List.of(seat), why.get(0));
             }
-            int last = farthest(seats, obstacles, i);
-            gauges.add(gauge(seats.subList(i, last + 1)));
-            i = last + 1;
-            if (gauges.size() == MOST && i < seats.size()) {
+        }
+        for (int i = 0; i < served.size(); ) {
+            if (gauges.size() == MOST) {
                 leaveOut(
-                        seats.subList(i, seats.size()),
+                        served.subList(i, served.size()),
                         frame.sentence("it would need more than %d gauges; allow a larger gap or place", MOST));
                 return;
             }
+            int last = farthest(served, i);
+            gauges.add(gauge(served.subList(i, last + 1)));
+            i = last + 1;
         }
     }
 
@@ -129,11 +130,10 @@ public final class GaugePlanner {
     }
 
     /** Last seat that one gauge can serve together with seat {@code from}. */
-    private int farthest(List<Seat> seats, List<List<String>> obstacles, int from) {
+    private int farthest(List<Seat> seats, int from) {
         int end = from;
         while (end + 1 < seats.size()
-                && seats.get(end + 1).panel() == seats.get(from).panel()
-                && obstacles.get(end + 1).isEmpty()) {
+                && seats.get(end + 1).panel() == seats.get(from).panel()) {
             end++;
         }
         if (fit(seats, from, end).within(frame.settings())) {

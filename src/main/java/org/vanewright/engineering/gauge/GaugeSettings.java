@@ -16,7 +16,7 @@ import org.vanewright.engineering.input.FieldProblem;
  */
 public record GaugeSettings(
         double clearanceMm, double gapMm, double placeMm, double thicknessMm, double widthMm, double wrapMm) {
-    public static final GaugeSettings USUAL = new GaugeSettings(0.2, 0.3, 1, 3, 60, 30);
+    public static final GaugeSettings USUAL = new GaugeSettings(0.2, 0.3, 2, 3, 60, 30);
 
     /** Every value out of bounds, fields named as here. */
     public List<FieldProblem> problems() {
