@@ -96,8 +96,8 @@ final class GaugeFrame {
         double wall = inboardMm() - unit.halfSpanMm() - settings.clearanceMm();
         if (wall < LEAST_WALL_MM) {
             found.add(sentence(
-                    "its units stand %.1f mm apart, which leaves no wall of %.1f mm between slot and neighbour",
-                    Math.max(0, wall), LEAST_WALL_MM));
+                    "its units stand so close that no wall of %.1f mm is left between slot and neighbour (%.1f mm)",
+                    LEAST_WALL_MM, Math.max(0, wall)));
         }
         if (inboardMm() + outboardMm() > WIDEST_MM) {
             found.add(sentence(
@@ -137,8 +137,7 @@ final class GaugeFrame {
         double rear = rearMm(slots(seat, seat.centreMm()));
         if (rear > LONGEST_MM) {
             found.add(sentence(
-                    "it lies so far aft that the hook would be %.0f mm long; %.0f mm is the most that stays stiff",
-                    rear, LONGEST_MM));
+                    "it lies so far aft that the hook would be longer than %.0f mm, the most that stays stiff", LONGEST_MM));
         } else if (rear > curve.lengthMm() - 1) {
             found.add(sentence("the shell would reach past the trailing edge"));
         }

@@ -23,7 +23,8 @@ final class InstallSheetPdf {
     private static final double TEXT_MM = 2.4;
     private static final double SMALL_MM = 2.1;
     private static final double WRITE_MM = 7;
-    private static final int SYMMETRY_ROWS = 6;
+    private static final double FIGURES_MM = 42;
+    private static final int SYMMETRY_ROWS = 8;
 
     private final InstallFacts facts;
     private final FlowingSheet sheet;
@@ -71,9 +72,11 @@ final class InstallSheetPdf {
                                         ? "both wings"
                                         : facts.wing() == Wing.LEFT ? "LEFT wing" : "RIGHT wing")
                                 + " · for " + facts.plan().airframe().content().name() + ", revision "
-                                + facts.plan().airframe().number()
-                                + (facts.invented() ? " · INVENTED, for demonstration: do not build from it" : ""),
+                                + facts.plan().airframe().number(),
                         TEXT_MM)));
+        if (facts.invented()) {
+            sheet.set(List.of(Paragraph.plain("INVENTED, for demonstration: do not build from it.", TEXT_MM)));
+        }
         List<List<String>> rows = List.of(InstallWords.BLANKS.stream().map(b -> "").toList());
         sheet.table(new Table(
                 InstallWords.BLANKS, InstallWords.BLANKS.stream().map(b -> 1.0).toList(), rows, WRITE_MM + 1));
@@ -94,6 +97,7 @@ final class InstallSheetPdf {
 
     private void steps() {
         StepFigures figures = StepFigures.of(facts.plan());
+        sheet.need(FIGURES_MM + 40);
         sheet.heading("Placing with the template");
         sheet.figures(
                 List.of(figures::register, figures::peel, figures::press),
@@ -105,7 +109,7 @@ final class InstallSheetPdf {
                                 + " touch no adhesive. Set the front edge down first, then the rest.",
                         "3. Press. Straight down on the base on both sides of the vane, never on the vane, with the"
                                 + " pressure and time of the data sheet. Lift the template only when the row is done."),
-                42,
+                FIGURES_MM,
                 SMALL_MM);
         sheet.set(List.of(Paragraph.plain(
                 "With a placing gauge: push it home against the leading edge, its inboard face against the base before; press"
@@ -197,8 +201,11 @@ final class InstallSheetPdf {
                         + " above, find out why before the next device.",
                 SMALL_MM)));
         List<List<String>> rows = new ArrayList<>();
-        for (int i = 0; i < SYMMETRY_ROWS; i++) {
-            rows.add(List.of("", "", "", "", "", "", ""));
+        for (StationTolerance s : facts.sample()) {
+            boolean once = s.wing() == facts.sample().get(0).wing();
+            if (once && rows.size() < SYMMETRY_ROWS) {
+                rows.add(List.of(s.row() + ", no. " + s.device(), "", "", "", "", "", ""));
+            }
         }
         sheet.table(new Table(
                 List.of(

@@ -89,13 +89,13 @@ final class StepFigures {
         }
         double rear = base.stream().mapToDouble(Point2::x).max().orElse(0);
         double half = base.stream().mapToDouble(Point2::y).max().orElse(0);
-        Point2 from = at.apply(new Point2(rear, half * 0.7));
-        Point2 to = at.apply(new Point2(rear * 1.15, half * 2.6));
-        shapes.add(Shape.open(
-                Layer.MARK,
-                Pen.THIN,
-                List.of(from, from.plus(to).times(0.5).plus(new Point2(0, -2)), to)));
-        arrow(shapes, from, to);
+        List<Point2> liner = List.of(
+                at.apply(new Point2(rear * 0.4, half)),
+                at.apply(new Point2(rear * 0.1, half * 2.1)),
+                at.apply(new Point2(rear * 0.6, half * 2.2)),
+                at.apply(new Point2(rear * 0.85, half * 0.8)));
+        shapes.add(Shape.outline(Layer.MARK, Pen.THIN, Fill.NONE, liner));
+        arrow(shapes, at.apply(new Point2(rear * 0.4, half * 2.2)), at.apply(new Point2(rear * 0.2, half * 3.2)));
         return shapes;
     }
 

@@ -17,12 +17,14 @@ import org.vanewright.engineering.placement.Arrangement;
 import org.vanewright.engineering.placement.ChordPosition;
 import org.vanewright.engineering.placement.TestWings;
 import org.vanewright.engineering.placement.Wing;
+import org.vanewright.engineering.section.Sections;
 import org.vanewright.engineering.section.SurfaceSide;
 import org.vanewright.engineering.solid.Mesh;
 import org.vanewright.engineering.solid.MeshCheck;
 import org.vanewright.engineering.solid.SolidLabel;
 import org.vanewright.engineering.solid.StlWriter;
 import org.vanewright.engineering.wing.WingPanel;
+import org.vanewright.engineering.wing.WingShape;
 import org.vanewright.testing.Tools;
 
 /** Every gauge is one closed solid, and lies on the wing as it says. */
@@ -48,6 +50,24 @@ class GaugeSolidTest {
             }
         }
         assertThat(solids).as("the seeds really made gauges").isGreaterThan(8);
+    }
+
+    @Test
+    void aTwistedWingOfTwoSectionsHasGaugesToo() {
+        WingShape wing = new WingShape(
+                List.of(new WingPanel(
+                        500, 3500, 1300, 1000, 0, 60, Sections.naca("2412"), Sections.naca("0010"), -2.5)),
+                List.of());
+        GaugeCase given = GaugeCase.of(
+                wing,
+                TestWings.with(TestWings.row(0, 700, 1300), d -> {
+                    d.position = new ChordPosition.DistanceAlongSkin(100);
+                }));
+        RowGauges row = given.gauges(Wing.RIGHT);
+        assertThat(row.gauges()).isNotEmpty();
+        Gauge gauge = row.gauges().get(0);
+        assertThat(gauge.fit().within(given.settings())).isTrue();
+        assertThat(MeshCheck.of(given.solid(row, gauge)).isSound()).isTrue();
     }
 
     private static void admesh(Path folder, Mesh mesh, double volumeMm3) {

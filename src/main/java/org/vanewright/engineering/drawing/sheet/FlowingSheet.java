@@ -71,20 +71,12 @@ public final class FlowingSheet {
         column = nextPage();
     }
 
-    /** Goes on with a new page. */
-    public void newPage() {
-        breakPage();
-    }
-
-    public void skip(double mm) {
-        column.skip(mm);
-    }
-
     private double room() {
         return column.top() - bottomMm();
     }
 
-    private void need(double mm) {
+    /** Goes on with a new page unless there is so much room left, so that what follows stays together. */
+    public void need(double mm) {
         if (room() < mm) {
             breakPage();
         }
