@@ -56,7 +56,9 @@ public class InstallSheets {
     private static List<StationTolerance> sample(List<StationTolerance> all) {
         Map<String, List<StationTolerance>> groups = all.stream()
                 .collect(Collectors.groupingBy(
-                        s -> String.format(Locale.ROOT, "%03d %s", s.row(), s.wing()), TreeMap::new, Collectors.toList()));
+                        s -> String.format(Locale.ROOT, "%03d %s", s.row(), s.wing()),
+                        TreeMap::new,
+                        Collectors.toList()));
         List<StationTolerance> chosen = new ArrayList<>();
         for (List<StationTolerance> group : groups.values()) {
             Set<Integer> indices = new LinkedHashSet<>();

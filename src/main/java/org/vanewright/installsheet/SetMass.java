@@ -5,13 +5,13 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.vanewright.device.DeviceDocument;
 import org.vanewright.device.DeviceSolids;
+import org.vanewright.engineering.geometry.Point2;
 import org.vanewright.engineering.placement.Station;
 import org.vanewright.engineering.placement.Wing;
 import org.vanewright.engineering.solid.DeviceDrawing;
 import org.vanewright.engineering.solid.MassProperties;
 import org.vanewright.engineering.template.TemplateRow;
 import org.vanewright.engineering.wing.WingPanel;
-import org.vanewright.engineering.geometry.Point2;
 import org.vanewright.layout.LayoutPlan;
 
 /**
@@ -76,14 +76,14 @@ public record SetMass(
         return all;
     }
 
-    private static SetMass of(
-            LayoutPlan plan, LayoutPlan.SurfacePlan surface, TemplateRow row, DeviceSolids solids) {
+    private static SetMass of(LayoutPlan plan, LayoutPlan.SurfacePlan surface, TemplateRow row, DeviceSolids solids) {
         int index = row.plan().index();
         DeviceDocument device = plan.devices().get(index).content();
         List<Station> left = surface.placement().on(Wing.LEFT, index);
         List<Station> right = surface.placement().on(Wing.RIGHT, index);
         Double density = device.densityKgM3();
-        double volume = MassProperties.of(solids.exact(device.design()), WATER_KG_M3).volumeMm3();
+        double volume =
+                MassProperties.of(solids.exact(device.design()), WATER_KG_M3).volumeMm3();
         List<Station> both = new ArrayList<>(left);
         both.addAll(right);
         double arm = both.stream().mapToDouble(s -> armMm(surface, s)).average().orElse(0);

@@ -96,7 +96,10 @@ public record StationTolerance(
         Speeds speeds = airframe.content().speeds();
         double knots = speeds == null
                 ? 0
-                : first(speeds.approachKt(), 1, first(speeds.vs0Kt(), OVER_STALL, first(speeds.vs1Kt(), OVER_STALL, 0)));
+                : first(
+                        speeds.approachKt(),
+                        1,
+                        first(speeds.vs0Kt(), OVER_STALL, first(speeds.vs1Kt(), OVER_STALL, 0)));
         double mps = knots == 0 ? USUAL_SPEED_MPS : knots * Airspeeds.METRES_PER_SECOND_PER_KNOT;
         return Math.min(FASTEST_MPS, Math.max(SLOWEST_MPS, mps));
     }

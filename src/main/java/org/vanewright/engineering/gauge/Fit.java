@@ -10,8 +10,7 @@ package org.vanewright.engineering.gauge;
  * @param upMm along z
  * @param turnRad about the span axis through the leading edge, from x towards z
  */
-public record Fit(
-        double openMm, double pressMm, double placeMm, double forwardMm, double upMm, double turnRad) {
+public record Fit(double openMm, double pressMm, double placeMm, double forwardMm, double upMm, double turnRad) {
     /** At the station it was cut for. */
     static final Fit EXACT = new Fit(0, 0, 0, 0, 0, 0);
 

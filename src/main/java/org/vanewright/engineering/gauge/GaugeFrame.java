@@ -53,7 +53,8 @@ final class GaugeFrame {
     }
 
     double outboardMm() {
-        return Math.max(unit.halfSpanMm() + settings.clearanceMm() + OUTBOARD_WALL_MM, settings.widthMm() - inboardMm());
+        return Math.max(
+                unit.halfSpanMm() + settings.clearanceMm() + OUTBOARD_WALL_MM, settings.widthMm() - inboardMm());
     }
 
     /** Along the skin from a base's centre to the rear end of the shell. */
@@ -100,8 +101,7 @@ final class GaugeFrame {
                     LEAST_WALL_MM, Math.max(0, wall)));
         }
         if (inboardMm() + outboardMm() > WIDEST_MM) {
-            found.add(sentence(
-                    "its pitch of %.0f mm makes the shell wider than %.0f mm", row.pitchMm(), WIDEST_MM));
+            found.add(sentence("its pitch of %.0f mm makes the shell wider than %.0f mm", row.pitchMm(), WIDEST_MM));
         }
         double between = betweenSlotsMm();
         if (between < LEAST_WALL_MM) {
@@ -113,7 +113,8 @@ final class GaugeFrame {
     }
 
     private double betweenSlotsMm() {
-        boolean two = row.arrangement() != Arrangement.CO_ROTATING && unit.members().size() == 2;
+        boolean two =
+                row.arrangement() != Arrangement.CO_ROTATING && unit.members().size() == 2;
         if (!two) {
             return Double.POSITIVE_INFINITY;
         }
@@ -131,13 +132,15 @@ final class GaugeFrame {
             return found;
         }
         if (seat.gapToPreviousMm() < row.pitchMm() - 0.01) {
-            found.add(sentence("it stands nearer than one pitch to the device inboard of it, where the gauge would lie"));
+            found.add(
+                    sentence("it stands nearer than one pitch to the device inboard of it, where the gauge would lie"));
         }
         NoseCurve curve = curve(seat.panel(), seat.centreMm());
         double rear = rearMm(slots(seat, seat.centreMm()));
         if (rear > LONGEST_MM) {
             found.add(sentence(
-                    "it lies so far aft that the hook would be longer than %.0f mm, the most that stays stiff", LONGEST_MM));
+                    "it lies so far aft that the hook would be longer than %.0f mm, the most that stays stiff",
+                    LONGEST_MM));
         } else if (rear > curve.lengthMm() - 1) {
             found.add(sentence("the shell would reach past the trailing edge"));
         }

@@ -69,7 +69,8 @@ final class GaugeOutline {
 
     private Geometry opening(Slot slot) {
         List<Point2> outline = new SkinPatch(frame, gauge, slot)
-                .onSkin(grown(frame.row().footprint().baseOutline(), frame.settings().clearanceMm()));
+                .onSkin(grown(
+                        frame.row().footprint().baseOutline(), frame.settings().clearanceMm()));
         List<Point2> swept = new ArrayList<>(outline);
         outline.forEach(p -> swept.add(p.plus(new Point2(FAR_MM, 0))));
         return PLANE.createMultiPointFromCoords(coordinates(swept)).convexHull();

@@ -109,12 +109,14 @@ public final class GaugePlanner {
     }
 
     private List<Seat> seats(List<Station> stations) {
-        int each = frame.row().arrangement().paired() && !frame.row().footprint().pairOnOneBase() ? 2 : 1;
+        int each =
+                frame.row().arrangement().paired() && !frame.row().footprint().pairOnOneBase() ? 2 : 1;
         List<Seat> seats = new ArrayList<>();
         double before = Double.NEGATIVE_INFINITY;
         for (int i = 0; i + each <= stations.size(); i += each) {
             List<Station> members = List.copyOf(stations.subList(i, i + each));
-            double centre = members.stream().mapToDouble(Station::stationMm).average().orElseThrow();
+            double centre =
+                    members.stream().mapToDouble(Station::stationMm).average().orElseThrow();
             seats.add(new Seat(centre, members, centre - before));
             before = centre;
         }

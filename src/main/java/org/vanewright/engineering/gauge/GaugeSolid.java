@@ -178,8 +178,6 @@ public final class GaugeSolid {
         NosePoint p = curve(v).at(corner.at().x);
         double off = outsideMm(corner.level());
         double y = row.wing() == Wing.LEFT ? -v : v;
-        return new double[] {
-            p.x() + off * p.normalX() - origin.x(), y + 0.0, p.z() + off * p.normalZ() - origin.z()
-        };
+        return new double[] {p.x() + off * p.normalX() - origin.x(), y + 0.0, p.z() + off * p.normalZ() - origin.z()};
     }
 }

@@ -59,8 +59,8 @@ final class GaugeText {
     }
 
     private List<List<String>> arrangements() {
-        String hand = String.format(
-                Locale.ROOT, "ROW %d %s", row.row() + 1, row.wing() == Wing.LEFT ? "LEFT" : "RIGHT");
+        String hand =
+                String.format(Locale.ROOT, "ROW %d %s", row.row() + 1, row.wing() == Wing.LEFT ? "LEFT" : "RIGHT");
         String side = row.side().name();
         String rev = "REV " + revision;
         String number = gauge.number() + "/" + gauge.of();
@@ -106,8 +106,7 @@ final class GaugeText {
         for (List<Point2> ring : rings) {
             List<Point2> placed = new ArrayList<>();
             for (Point2 p : ring) {
-                placed.add(
-                        new Point2(middleS + down * (base + p.y()), middleV + across * (left + p.x())));
+                placed.add(new Point2(middleS + down * (base + p.y()), middleV + across * (left + p.x())));
             }
             ink = OverlayNG.overlay(ink, GaugeOutline.ring(placed), OverlayNG.SYMDIFFERENCE, GaugeOutline.GRID);
         }

@@ -32,18 +32,14 @@ final class NoseCurve {
         this.other = other;
         this.spanFraction = Math.min(1, Math.max(0, panel.spanFraction(stationMm)));
         this.chordMm = panel.innerChordMm() + spanFraction * (panel.outerChordMm() - panel.innerChordMm());
-        this.leadingEdgeMm = panel.innerLeadingEdgeMm()
-                + spanFraction * (panel.outerLeadingEdgeMm() - panel.innerLeadingEdgeMm());
+        this.leadingEdgeMm =
+                panel.innerLeadingEdgeMm() + spanFraction * (panel.outerLeadingEdgeMm() - panel.innerLeadingEdgeMm());
     }
 
     /** @param stationMm within the panel; beyond its ends the end itself */
     static NoseCurve at(WingShape wing, WingSkin skin, int panel, SurfaceSide side, double stationMm) {
         return new NoseCurve(
-                wing.panels().get(panel),
-                side,
-                skin.flat(side, panel),
-                skin.flat(opposite(side), panel),
-                stationMm);
+                wing.panels().get(panel), side, skin.flat(side, panel), skin.flat(opposite(side), panel), stationMm);
     }
 
     static SurfaceSide opposite(SurfaceSide side) {

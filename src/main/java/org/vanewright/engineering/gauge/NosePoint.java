@@ -12,10 +12,4 @@ package org.vanewright.engineering.gauge;
  * @param curvaturePerMm positive where the skin is convex outward
  */
 record NosePoint(
-        double x,
-        double z,
-        double tangentX,
-        double tangentZ,
-        double normalX,
-        double normalZ,
-        double curvaturePerMm) {}
+        double x, double z, double tangentX, double tangentZ, double normalX, double normalZ, double curvaturePerMm) {}

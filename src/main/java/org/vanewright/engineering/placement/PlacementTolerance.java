@@ -45,11 +45,12 @@ public record PlacementTolerance(
     /** A tenth of the circulation. Engineering judgement, no source. */
     public static final double USUAL_SHARE = 0.10;
 
-    public static final String METHOD = "Each tolerance is the error that alone changes the circulation of the vortex by the"
-            + " stated share, by the fit of Wendt (NASA/CR-2001-211144, 2001, as restated by Dudek, 2006) with the"
-            + " boundary layer of a flat plate, turbulent from the leading edge, at the device's distance along the skin."
-            + " It is never finer than a steel rule of half millimetres shows, and never wider than 3 mm, 3° or a tenth of"
-            + " the height (common practice, no source).";
+    public static final String METHOD =
+            "Each tolerance is the error that alone changes the circulation of the vortex by the"
+                    + " stated share, by the fit of Wendt (NASA/CR-2001-211144, 2001, as restated by Dudek, 2006) with the"
+                    + " boundary layer of a flat plate, turbulent from the leading edge, at the device's distance along the skin."
+                    + " It is never finer than a steel rule of half millimetres shows, and never wider than 3 mm, 3° or a tenth of"
+                    + " the height (common practice, no source).";
 
     private static final double WIDEST_HEIGHT_SHARE = 0.1;
     private static final double STEP = 1e-4;
@@ -131,8 +132,7 @@ public record PlacementTolerance(
         return new PlacementTolerance(
                 Limit.of(share * arcMm / (GROWTH * Math.abs(layer)), RULE_MM, WIDEST_ARC_MM),
                 Limit.of(angleByEffect(vane, share), angleFinest, WIDEST_ANGLE_DEG),
-                Limit.of(
-                        share * vane.heightMm() / Math.abs(height), RULE_MM, WIDEST_HEIGHT_SHARE * vane.heightMm()),
+                Limit.of(share * vane.heightMm() / Math.abs(height), RULE_MM, WIDEST_HEIGHT_SHARE * vane.heightMm()),
                 share,
                 thickness,
                 vane.heightMm() / thickness,

@@ -56,7 +56,8 @@ final class InstallSheetPdf {
 
     private static List<String> footer(InstallFacts facts) {
         return List.of(
-                "Layout " + facts.layout().slug() + " · revision " + facts.layout().number() + " · SHA-256 "
+                "Layout " + facts.layout().slug() + " · revision "
+                        + facts.layout().number() + " · SHA-256 "
                         + facts.layout().shortHash() + (facts.invented() ? " · INVENTED, for demonstration" : "")
                         + (facts.layout().isPublic() ? "" : " · " + Revision.NOT_PUBLISHED),
                 "No approval. The aircraft's operating limitations, local authority and licensed practice come first.");
@@ -77,7 +78,8 @@ final class InstallSheetPdf {
         if (facts.invented()) {
             sheet.set(List.of(Paragraph.plain("INVENTED, for demonstration: do not build from it.", TEXT_MM)));
         }
-        List<List<String>> rows = List.of(InstallWords.BLANKS.stream().map(b -> "").toList());
+        List<List<String>> rows =
+                List.of(InstallWords.BLANKS.stream().map(b -> "").toList());
         sheet.table(new Table(
                 InstallWords.BLANKS, InstallWords.BLANKS.stream().map(b -> 1.0).toList(), rows, WRITE_MM + 1));
         sheet.set(List.of(Paragraph.plain(
@@ -125,7 +127,10 @@ final class InstallSheetPdf {
             rows.add(List.of(String.valueOf(rows.size() + 1), check, "", ""));
         }
         sheet.table(new Table(
-                List.of("No.", "Done", "Left, initials", "Right, initials"), List.of(0.6, 7.0, 1.5, 1.5), rows, WRITE_MM));
+                List.of("No.", "Done", "Left, initials", "Right, initials"),
+                List.of(0.6, 7.0, 1.5, 1.5),
+                rows,
+                WRITE_MM));
     }
 
     private void measurements() {
@@ -287,12 +292,11 @@ final class InstallSheetPdf {
         sheet.heading("For the aircraft's record");
         sheet.set(List.of(
                 Paragraph.plain(
-                        "A sentence to be adapted by the aircraft's owner and by whoever may sign for the work:", SMALL_MM),
+                        "A sentence to be adapted by the aircraft's owner and by whoever may sign for the work:",
+                        SMALL_MM),
                 Paragraph.plain(InstallWords.recordSentence(facts), TEXT_MM)));
         list("Cautions and limits", InstallWords.LIMITS);
-        sheet.set(cautions.stream()
-                .map(c -> Paragraph.item("–", c, SMALL_MM))
-                .toList());
+        sheet.set(cautions.stream().map(c -> Paragraph.item("–", c, SMALL_MM)).toList());
     }
 
     private void list(String heading, List<String> lines) {

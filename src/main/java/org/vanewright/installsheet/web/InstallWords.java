@@ -16,8 +16,8 @@ import org.vanewright.record.Revision;
 final class InstallWords {
     static final String PRACTICE = "Common practice, no source, unless a source is named.";
 
-    static final List<String> BLANKS = List.of(
-            "Aircraft", "Date", "Place", "Fitted by", "Looked at by", "Skin temperature, °C", "Humidity, %");
+    static final List<String> BLANKS =
+            List.of("Aircraft", "Date", "Place", "Fitted by", "Looked at by", "Skin temperature, °C", "Humidity, %");
 
     static final List<String> SURFACE = List.of(
             "Wash the strip of skin that the devices will stand on, a hand's width more all round; rinse, let dry.",
@@ -67,8 +67,12 @@ final class InstallWords {
         for (LayoutPlan.SurfacePlan surface : facts.plan().surfaces()) {
             surface.rows().forEach(row -> {
                 int index = row.plan().index();
-                int left = facts.covers(Wing.LEFT) ? surface.placement().on(Wing.LEFT, index).size() : 0;
-                int right = facts.covers(Wing.RIGHT) ? surface.placement().on(Wing.RIGHT, index).size() : 0;
+                int left = facts.covers(Wing.LEFT)
+                        ? surface.placement().on(Wing.LEFT, index).size()
+                        : 0;
+                int right = facts.covers(Wing.RIGHT)
+                        ? surface.placement().on(Wing.RIGHT, index).size()
+                        : 0;
                 lines.add(String.format(
                         Locale.ROOT,
                         "Row %d, %s: %d × %s, revision %d (%d left, %d right), and spares.",
@@ -81,8 +85,10 @@ final class InstallWords {
                         right));
             });
         }
-        lines.add("Templates of this revision, printed at 100 %, their scale bars measured; gauges where they are used.");
-        lines.add("Tape with its data sheet, sharp knife, cleaner, white cloths, clean gloves, masking tape, soft pencil.");
+        lines.add(
+                "Templates of this revision, printed at 100 %, their scale bars measured; gauges where they are used.");
+        lines.add(
+                "Tape with its data sheet, sharp knife, cleaner, white cloths, clean gloves, masking tape, soft pencil.");
         lines.add("Steel rule with half millimetres, tape measure, square, thermometer for the skin.");
         return lines;
     }
@@ -100,7 +106,8 @@ final class InstallWords {
                 + (tape.thicknessMm() == null ? "" : ", " + number(tape.thicknessMm()) + " mm thick")
                 + (tape.invented() ? " (INVENTED, for demonstration)" : "") + ".   Batch: ________________");
         lines.add("Skin and piece at application: " + range(tape.application()) + ".   Dwell before flight: "
-                + (tape.dwellHours() == null ? "______ h, from the data sheet" : number(tape.dwellHours()) + " h") + ".");
+                + (tape.dwellHours() == null ? "______ h, from the data sheet" : number(tape.dwellHours()) + " h")
+                + ".");
         lines.add("In service: " + range(tape.service())
                 + ".   Pressure, from the data sheet of your tape: ______ for ______ s on each base.");
         lines.add("Figures as its record here states them; the data sheet of the tape at hand decides.");
@@ -127,7 +134,8 @@ final class InstallWords {
                         facts.plan().surfaces().stream()
                                 .map(LayoutPlan.SurfacePlan::name)
                                 .toList())
-                + " of this aircraft in accordance with layout " + facts.layout().slug() + ", revision "
+                + " of this aircraft in accordance with layout "
+                + facts.layout().slug() + ", revision "
                 + facts.layout().number() + ", SHA-256 " + facts.layout().shortHash()
                 + ", with ________________ tape, batch ________ . Mass added ______ at arm ______ ; weight and balance"
                 + " record amended. Basis of the modification and agreed by: ________________________ .”";

@@ -29,6 +29,7 @@ final class StepFigures {
     private final SurfaceSide side;
     /** In chords. */
     private final double rowArc;
+
     private final double shownArc;
     private final List<Point2> base;
     private final List<List<Point2>> vanes;
@@ -80,7 +81,10 @@ final class StepFigures {
         UnaryOperator<Point2> at =
                 p -> p.times(scale).rotated(Math.toRadians(-90 + angleDeg)).plus(middle);
         shapes.add(Shape.outline(
-                Layer.MARK, Pen.DASHED, Fill.NONE, base.stream().map(p -> at.apply(p.times(1.08))).toList()));
+                Layer.MARK,
+                Pen.DASHED,
+                Fill.NONE,
+                base.stream().map(p -> at.apply(p.times(1.08))).toList()));
         shapes.add(Shape.outline(
                 Layer.MARK, Pen.THICK, Fill.TINT, base.stream().map(at).toList()));
         for (List<Point2> vane : vanes) {

@@ -137,8 +137,7 @@ class GaugePages {
         Mesh mesh = GaugeSolid.forPrinting(gauges.solid(layout, row, gauge));
         String what = "Placing gauge, row " + (row.row() + 1) + " "
                 + (row.wing().name().equals("LEFT") ? "left" : "right") + ", " + gauge.number() + " of " + gauge.of();
-        SolidLabel label = new SolidLabel(
-                layout.printedName() + ": " + what, what, layout.number(), layout.sha256());
+        SolidLabel label = new SolidLabel(layout.printedName() + ": " + what, what, layout.number(), layout.sha256());
         return stl ? StlWriter.write(mesh, label) : ThreeMfWriter.write(mesh, label);
     }
 }

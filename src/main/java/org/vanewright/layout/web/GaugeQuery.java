@@ -27,8 +27,7 @@ import org.vanewright.record.RevisionRef;
  * @param gauge counts from 1
  * @param settings those typed, the usual ones for what is not
  */
-record GaugeQuery(
-        Form form, @Nullable Integer revision, int row, Wing wing, int gauge, GaugeSettings settings) {
+record GaugeQuery(Form form, @Nullable Integer revision, int row, Wing wing, int gauge, GaugeSettings settings) {
     private static final int LARGEST = 999_999;
 
     static GaugeQuery of(HttpServletRequest request) {
@@ -100,15 +99,15 @@ record GaugeQuery(
                 .filter(r -> r.row() == row - 1 && r.wing() == wing)
                 .findFirst()
                 .orElseThrow(() -> new InvalidInputException(new FieldProblem(
-                        "row", String.valueOf(row), "a row with devices on the "
-                                + wing.name().toLowerCase(Locale.ROOT) + " wing")));
+                        "row",
+                        String.valueOf(row),
+                        "a row with devices on the " + wing.name().toLowerCase(Locale.ROOT) + " wing")));
     }
 
     /** Its gauge that was asked for; where there is none, the problem names the row and says why. */
     Gauge gaugeOf(RowGauges found) {
         if (found.gauges().isEmpty()) {
-            throw new InvalidInputException(
-                    new FieldProblem("row", String.valueOf(row), reason(found)));
+            throw new InvalidInputException(new FieldProblem("row", String.valueOf(row), reason(found)));
         }
         if (gauge > found.gauges().size()) {
             throw new InvalidInputException(new FieldProblem(

@@ -43,13 +43,7 @@ record GaugeTable(
             "Bounds of length, width and wall are common practice, without a source.");
 
     /** @param row counts from 1 */
-    record Row(
-            int row,
-            String name,
-            Wing wing,
-            SurfaceSide side,
-            List<Item> gauges,
-            List<RowGauges.LeftOut> leftOut) {}
+    record Row(int row, String name, Wing wing, SurfaceSide side, List<Item> gauges, List<RowGauges.LeftOut> leftOut) {}
 
     /**
      * One gauge.

@@ -22,8 +22,10 @@ class GlyphOutlinesTest {
         List<List<List<Point2>>> letters = GlyphOutlines.of("HET", 5);
         assertThat(letters).hasSize(3);
         assertThat(high(letters)).isCloseTo(5, within(0.01));
-        letters.stream().flatMap(List::stream).flatMap(List::stream).forEach(p -> assertThat(p.y())
-                .isGreaterThan(-0.01));
+        letters.stream()
+                .flatMap(List::stream)
+                .flatMap(List::stream)
+                .forEach(p -> assertThat(p.y()).isGreaterThan(-0.01));
     }
 
     @Test
@@ -38,7 +40,8 @@ class GlyphOutlinesTest {
         String text = "ROW 12 LEFT";
         List<List<List<Point2>>> letters = GlyphOutlines.of(text, 4);
         assertThat(letters).as("blanks have no ink").hasSize(9);
-        double right = letters.get(8).get(0).stream().mapToDouble(Point2::x).max().orElseThrow();
+        double right =
+                letters.get(8).get(0).stream().mapToDouble(Point2::x).max().orElseThrow();
         assertThat(right).isBetween(Lettering.widthMm("ROW 12 LEF", 4), Lettering.widthMm(text, 4));
     }
 

@@ -43,13 +43,13 @@ record GaugeCase(WingShape wing, TemplateRow row, Placement placement, GaugeSett
 
     /** Straight tapered, of one section, with a row at random; the same seed gives the same case. */
     static GaugeCase random(Random random) {
-        Section section = Sections.naca(List.of("2412", "0012", "4415", "23012", "0009")
-                .get(random.nextInt(5)));
+        Section section =
+                Sections.naca(List.of("2412", "0012", "4415", "23012", "0009").get(random.nextInt(5)));
         double chord = 700 + 1000 * random.nextDouble();
         double tip = chord * (0.5 + 0.6 * random.nextDouble());
         double sweep = -100 + 300 * random.nextDouble();
-        WingShape wing = new WingShape(
-                List.of(new WingPanel(400, 3900, chord, tip, 0, sweep, section, section, 0)), List.of());
+        WingShape wing =
+                new WingShape(List.of(new WingPanel(400, 3900, chord, tip, 0, sweep, section, section, 0)), List.of());
         double from = 600 + 800 * random.nextDouble();
         RowPlan row = TestWings.with(TestWings.row(0, from, from + 400 + 1500 * random.nextDouble()), d -> {
             d.arrangement = Arrangement.values()[random.nextInt(3)];

@@ -55,7 +55,9 @@ class GaugePlannerTest {
             boolean atEdge = station.stationMm() - slot.offsetMm() == gauge.cutForMm();
             // The fit may move the shell along the skin, so the bare difference has twice the allowance.
             assertThat(slot.arcMm())
-                    .isCloseTo(station.arcMm(), within(atEdge ? 1e-6 : 2 * given.settings().placeMm()));
+                    .isCloseTo(
+                            station.arcMm(),
+                            within(atEdge ? 1e-6 : 2 * given.settings().placeMm()));
         }
         return gauge.devices().size();
     }
@@ -63,8 +65,7 @@ class GaugePlannerTest {
     @Test
     void aTapersGaugesAreAsFewAsTheGapAllows() {
         GaugeCase tight = GaugeCase.of(TestWings.tapered(), atArc(1600, 3800));
-        GaugeCase loose = GaugeCase.of(
-                TestWings.tapered(), atArc(1600, 3800), new GaugeSettings(1, 1, 1, 3, 60, 30));
+        GaugeCase loose = GaugeCase.of(TestWings.tapered(), atArc(1600, 3800), new GaugeSettings(1, 1, 1, 3, 60, 30));
         int few = loose.gauges(Wing.LEFT).gauges().size();
         int many = tight.gauges(Wing.LEFT).gauges().size();
         assertThat(few).isLessThan(many).isGreaterThan(0);
@@ -76,8 +77,11 @@ class GaugePlannerTest {
             double next = gauges.get(i + 1).fromMm();
             double middle = (g.fromMm() + next) / 2;
             List<Slot> slots = List.of(new Slot(0, 110, 15));
-            Fit fit = FitProbe.of(frame, 1, middle, slots, g.fromMm()).worse(FitProbe.of(frame, 1, middle, slots, next));
-            assertThat(fit.within(tight.settings())).as("gauge %s with one unit more", g.number()).isFalse();
+            Fit fit =
+                    FitProbe.of(frame, 1, middle, slots, g.fromMm()).worse(FitProbe.of(frame, 1, middle, slots, next));
+            assertThat(fit.within(tight.settings()))
+                    .as("gauge %s with one unit more", g.number())
+                    .isFalse();
         }
     }
 
@@ -90,8 +94,7 @@ class GaugePlannerTest {
     void rowsTooFarAftAreRefusedByName() {
         GaugeCase given = GaugeCase.of(
                 TestWings.constantChord(),
-                TestWings.with(
-                        TestWings.row(0, 900, 1500), d -> d.position = new ChordPosition.FractionOfChord(0.4)));
+                TestWings.with(TestWings.row(0, 900, 1500), d -> d.position = new ChordPosition.FractionOfChord(0.4)));
         RowGauges row = given.gauges(Wing.LEFT);
         assertThat(row.gauges()).isEmpty();
         assertThat(row.leftOut()).hasSize(1);
@@ -105,7 +108,9 @@ class GaugePlannerTest {
         GaugeCase given = GaugeCase.of(
                 TestWings.constantChord(new KeepOut(1300, 1390, true, true, "vent")), TestWings.row(0, 900, 2100));
         RowGauges row = given.gauges(Wing.RIGHT);
-        assertThat(row.gauges().get(0).byMeasure()).as("nothing stands inboard of the first").contains(1);
+        assertThat(row.gauges().get(0).byMeasure())
+                .as("nothing stands inboard of the first")
+                .contains(1);
         List<Station> stations = given.placement().on(Wing.RIGHT);
         List<Integer> near = new ArrayList<>();
         for (int i = 1; i < stations.size(); i++) {
@@ -114,7 +119,8 @@ class GaugePlannerTest {
             }
         }
         assertThat(near).isNotEmpty();
-        assertThat(row.leftOut().stream().flatMap(l -> l.devices().stream()).toList()).containsAll(near);
+        assertThat(row.leftOut().stream().flatMap(l -> l.devices().stream()).toList())
+                .containsAll(near);
     }
 
     @Test
@@ -123,10 +129,12 @@ class GaugePlannerTest {
             GaugeSettings settings = new GaugeSettings(bad, bad, bad, bad, bad, bad);
             GaugeCase given = GaugeCase.of(TestWings.constantChord(), TestWings.row(0, 900, 1500), settings);
             assertThatThrownBy(() -> given.gauges(Wing.LEFT))
-                    .isInstanceOfSatisfying(InvalidInputException.class, e -> assertThat(e.problems())
-                            .extracting(p -> p.field())
-                            .containsExactly(
-                                    "clearanceMm", "gapMm", "placeMm", "thicknessMm", "widthMm", "wrapMm"));
+                    .isInstanceOfSatisfying(
+                            InvalidInputException.class,
+                            e -> assertThat(e.problems())
+                                    .extracting(p -> p.field())
+                                    .containsExactly(
+                                            "clearanceMm", "gapMm", "placeMm", "thicknessMm", "widthMm", "wrapMm"));
         }
     }
 }

@@ -43,7 +43,8 @@ class GaugeSolidTest {
                 MeshCheck check = MeshCheck.of(mesh);
                 assertThat(check.isSound()).as("%s %s", check, gauge).isTrue();
                 assertThat(check.shellEulerCharacteristics()).as("one piece").hasSize(1);
-                assertThat(MeshCheck.of(GaugeSolid.forPicture(given.wing(), given.row(), row, gauge)).isSound())
+                assertThat(MeshCheck.of(GaugeSolid.forPicture(given.wing(), given.row(), row, gauge))
+                                .isSound())
                         .isTrue();
                 admesh(folder, GaugeSolid.forPrinting(mesh), check.signedVolumeMm3());
                 solids++;
@@ -58,11 +59,9 @@ class GaugeSolidTest {
                 List.of(new WingPanel(
                         500, 3500, 1300, 1000, 0, 60, Sections.naca("2412"), Sections.naca("0010"), -2.5)),
                 List.of());
-        GaugeCase given = GaugeCase.of(
-                wing,
-                TestWings.with(TestWings.row(0, 700, 1300), d -> {
-                    d.position = new ChordPosition.DistanceAlongSkin(100);
-                }));
+        GaugeCase given = GaugeCase.of(wing, TestWings.with(TestWings.row(0, 700, 1300), d -> {
+            d.position = new ChordPosition.DistanceAlongSkin(100);
+        }));
         RowGauges row = given.gauges(Wing.RIGHT);
         assertThat(row.gauges()).isNotEmpty();
         Gauge gauge = row.gauges().get(0);
@@ -150,10 +149,9 @@ class GaugeSolidTest {
 
     @Test
     void theSlotHoldsTheBaseAtItsPlaceAndAngle() {
-        GaugeCase given = GaugeCase.of(
-                TestWings.constantChord(), TestWings.with(TestWings.row(0, 900, 2100), d -> {
-                    d.position = new ChordPosition.DistanceAlongSkin(110);
-                }));
+        GaugeCase given = GaugeCase.of(TestWings.constantChord(), TestWings.with(TestWings.row(0, 900, 2100), d -> {
+            d.position = new ChordPosition.DistanceAlongSkin(110);
+        }));
         RowGauges row = given.gauges(Wing.RIGHT);
         assertThat(row.gauges()).as("constant chord needs one").hasSize(1);
         Gauge gauge = row.gauges().get(0);
@@ -167,8 +165,7 @@ class GaugeSolidTest {
         double c = 0.2;
         Point2 frontInboard = new Point2(-13 - c, -6 - c).rotated(Math.toRadians(15));
         Point2 frontOutboard = new Point2(-13 - c, 6 + c).rotated(Math.toRadians(15));
-        assertThat(outline.slotFrontMm())
-                .isCloseTo(110 + Math.min(frontInboard.x(), frontOutboard.x()), within(0.01));
+        assertThat(outline.slotFrontMm()).isCloseTo(110 + Math.min(frontInboard.x(), frontOutboard.x()), within(0.01));
         for (Point2 corner : List.of(frontInboard, frontOutboard)) {
             double nearest = Arrays.stream(outline.body().getCoordinates())
                     .mapToDouble(q -> Math.hypot(q.x - 110 - corner.x(), q.y - corner.y()))
@@ -193,8 +190,10 @@ class GaugeSolidTest {
             RowGauges left = given.gauges(Wing.LEFT);
             RowGauges right = given.gauges(Wing.RIGHT);
             assertThat(left.gauges()).hasSameSizeAs(right.gauges());
-            Mesh l = GaugeSolid.forPicture(given.wing(), given.row(), left, left.gauges().get(0));
-            Mesh r = GaugeSolid.forPicture(given.wing(), given.row(), right, right.gauges().get(0));
+            Mesh l = GaugeSolid.forPicture(
+                    given.wing(), given.row(), left, left.gauges().get(0));
+            Mesh r = GaugeSolid.forPicture(
+                    given.wing(), given.row(), right, right.gauges().get(0));
             assertThat(points(l, -1)).containsExactlyInAnyOrderElementsOf(points(r, 1));
             assertThat(MeshCheck.of(l).signedVolumeMm3())
                     .isCloseTo(MeshCheck.of(r).signedVolumeMm3(), within(1e-6));

@@ -18,7 +18,8 @@ class PlacementToleranceTest {
         // Prandtl's power law, Schlichting, Boundary-Layer Theory, 7th ed., chapter XXI: delta = 0.37 x Re^(-1/5);
         // x = 0.11 m, V = 30 m/s, nu = 1.4607e-5 m2/s (standard atmosphere at sea level): Re = 225,920.
         PlacementTolerance found = PlacementTolerance.of(VANE, 110, 30, 0.1);
-        assertThat(found.layerThicknessMm()).isCloseTo(0.37 * 110 * Math.pow(0.11 * 30 / 1.4607e-5, -0.2), within(0.01));
+        assertThat(found.layerThicknessMm())
+                .isCloseTo(0.37 * 110 * Math.pow(0.11 * 30 / 1.4607e-5, -0.2), within(0.01));
         assertThat(found.heightToThickness()).isCloseTo(8 / found.layerThicknessMm(), within(1e-9));
     }
 
@@ -64,10 +65,18 @@ class PlacementToleranceTest {
     void hostileFiguresAreNamed() {
         for (double bad : new double[] {Double.NaN, Double.NEGATIVE_INFINITY, -1000, 1e9}) {
             assertThatThrownBy(() -> PlacementTolerance.of(new Vane(bad, bad, bad, bad), bad, bad, bad))
-                    .isInstanceOfSatisfying(InvalidInputException.class, e -> assertThat(e.problems())
-                            .extracting(p -> p.field())
-                            .containsExactly(
-                                    "arcMm", "speedMps", "share", "heightMm", "lengthMm", "angleDeg", "baseLengthMm"));
+                    .isInstanceOfSatisfying(
+                            InvalidInputException.class,
+                            e -> assertThat(e.problems())
+                                    .extracting(p -> p.field())
+                                    .containsExactly(
+                                            "arcMm",
+                                            "speedMps",
+                                            "share",
+                                            "heightMm",
+                                            "lengthMm",
+                                            "angleDeg",
+                                            "baseLengthMm"));
         }
     }
 }

@@ -61,11 +61,16 @@ class InstallSheetTest extends ServerTest {
 
     @Test
     void massAndMomentAgreeWithTheSolidAndTheStations() throws Exception {
-        // Ten-digit arithmetic of the test's own: volume from the calculation of the solid, arms from the station table.
-        JsonNode device = json(get("/api/v1/devices/triangular-vane-10-by-25"), 200).get("content");
+        // Ten-digit arithmetic of the test's own: volume from the calculation of the solid, arms from the station
+        // table.
+        JsonNode device =
+                json(get("/api/v1/devices/triangular-vane-10-by-25"), 200).get("content");
         JsonNode stations = json(get("/api/v1" + LOW + "/stations"), 200).get("stations");
         JsonNode panels = json(get("/api/v1/airframes/quillmere-tapered-low-wing"), 200)
-                .get("content").get("surfaces").get(0).get("panels");
+                .get("content")
+                .get("surfaces")
+                .get(0)
+                .get("panels");
         double sum = 0;
         int count = 0;
         for (JsonNode s : stations) {
@@ -75,8 +80,11 @@ class InstallSheetTest extends ServerTest {
                 double share = (s.get("spanStationMm").asDouble() - from)
                         / (p.get("outerStationMm").asDouble() - from);
                 double edge = p.get("innerLeadingEdgeMm").asDouble()
-                        + share * (p.get("outerLeadingEdgeMm").asDouble() - p.get("innerLeadingEdgeMm").asDouble());
-                sum += edge + s.get("chordMm").asDouble() * s.get("chordFraction").asDouble();
+                        + share
+                                * (p.get("outerLeadingEdgeMm").asDouble()
+                                        - p.get("innerLeadingEdgeMm").asDouble());
+                sum += edge
+                        + s.get("chordMm").asDouble() * s.get("chordFraction").asDouble();
                 count++;
             }
         }
@@ -84,10 +92,13 @@ class InstallSheetTest extends ServerTest {
                         "2, Wing (\\d+) \\+ (\\d+) ([0-9.]+) cm³ (\\d+) ([0-9.]+) (\\d+) (\\d+) ([0-9.]+) (\\d+) cm²")
                 .matcher(text(pdf(LOW + "/install-sheet.pdf")));
         assertThat(row.find()).isTrue();
-        assertThat(Integer.parseInt(row.group(1)) + Integer.parseInt(row.group(2))).isEqualTo(count);
-        assertThat(Double.parseDouble(row.group(4))).isEqualTo(device.get("densityKgM3").asDouble());
+        assertThat(Integer.parseInt(row.group(1)) + Integer.parseInt(row.group(2)))
+                .isEqualTo(count);
+        assertThat(Double.parseDouble(row.group(4)))
+                .isEqualTo(device.get("densityKgM3").asDouble());
         double each = Double.parseDouble(row.group(5));
-        assertThat(each).isCloseTo(Double.parseDouble(row.group(3)) * Double.parseDouble(row.group(4)) / 1000, within(0.01));
+        assertThat(each)
+                .isCloseTo(Double.parseDouble(row.group(3)) * Double.parseDouble(row.group(4)) / 1000, within(0.01));
         assertThat(Double.parseDouble(row.group(7))).isCloseTo(sum / count, within(0.6));
         assertThat(Double.parseDouble(row.group(8))).isCloseTo(each * count * sum / count / 1000, within(0.2));
     }
@@ -97,7 +108,10 @@ class InstallSheetTest extends ServerTest {
     void everyWordIsInsideTheMargins(String paper, double widthMm, double heightMm) throws Exception {
         for (String layout : new String[] {LOW, "/layouts/low-wing-underside-of-the-stabiliser"}) {
             String boxes = Tools.run(
-                    "pdftotext", "-bbox", pdf(layout + "/install-sheet.pdf?paper=" + paper).toString(), "-");
+                    "pdftotext",
+                    "-bbox",
+                    pdf(layout + "/install-sheet.pdf?paper=" + paper).toString(),
+                    "-");
             Matcher word = WORD.matcher(boxes);
             int words = 0;
             while (word.find()) {
@@ -142,7 +156,8 @@ class InstallSheetTest extends ServerTest {
         HttpResponse<String> response = get(LOW + "/install-sheet.pdf?" + query, "Accept", "application/json");
         assertThat(response.statusCode()).as(response.body()).isEqualTo(400);
         assertThat(response.body()).contains(field);
-        assertThat(get(LOW + "/install-sheet.pdf?" + query, "Accept", "text/html").statusCode())
+        assertThat(get(LOW + "/install-sheet.pdf?" + query, "Accept", "text/html")
+                        .statusCode())
                 .isEqualTo(400);
     }
 }

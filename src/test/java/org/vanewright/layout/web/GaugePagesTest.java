@@ -60,7 +60,9 @@ class GaugePagesTest extends ServerTest {
                 .contains("Facets reversed : 0", "Degenerate facets : 0");
         assertThat(bytes(stl.attr("href"))).as("the same bytes each time").isEqualTo(bytes(stl.attr("href")));
         Path threeMf = Tools.file(directory, "gauge.3mf", bytes(stl.attr("href").replace("gauge.stl", "gauge.3mf")));
-        assertThat(Tools.run("/usr/bin/python3", "-c",
+        assertThat(Tools.run(
+                        "/usr/bin/python3",
+                        "-c",
                         "import sys, zipfile; print(zipfile.ZipFile(sys.argv[1]).read('3D/3dmodel.model').decode()[:900])",
                         threeMf.toString()))
                 .contains("unit=\"millimeter\"", "Placing gauge, row 1 right, 1 of 1");

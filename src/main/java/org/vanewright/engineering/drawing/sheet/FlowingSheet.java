@@ -120,9 +120,7 @@ public final class FlowingSheet {
 
     private double[] widths(Table table) {
         double sum = table.shares().stream().mapToDouble(Double::doubleValue).sum();
-        return table.shares().stream()
-                .mapToDouble(s -> widthMm() * s / sum)
-                .toArray();
+        return table.shares().stream().mapToDouble(s -> widthMm() * s / sum).toArray();
     }
 
     private double rowHeight(Table table, List<String> cells, double least) {
@@ -209,7 +207,7 @@ public final class FlowingSheet {
     private List<Shape> footerLine(String text, int line) {
         double y = bottomMm() - 4 - line * FOOTER_LINE_MM;
         String fitted = Lettering.fit(text, FOOTER_CAP_MM, widthMm());
-        return List.of(new Shape.Text(
-                Layer.TEXT, fitted, new Point2(MARGIN_MM, y), FOOTER_CAP_MM, 0, Shape.Align.START));
+        return List.of(
+                new Shape.Text(Layer.TEXT, fitted, new Point2(MARGIN_MM, y), FOOTER_CAP_MM, 0, Shape.Align.START));
     }
 }
