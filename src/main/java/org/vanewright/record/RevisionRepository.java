@@ -38,7 +38,7 @@ public abstract class RevisionRepository<T extends RecordContent> {
      * @param type the document kept in it
      */
     protected RevisionRepository(JdbcClient jdbc, CanonicalJson json, Clock clock, String table, Class<T> type) {
-        if (!table.matches("[a-z]+_revision")) {
+        if (!table.matches("[a-z]+(_[a-z]+)*_revision")) {
             throw new IllegalArgumentException("not the name of a table of revisions: " + table);
         }
         this.jdbc = jdbc;

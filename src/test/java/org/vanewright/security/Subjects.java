@@ -39,7 +39,8 @@ final class Subjects {
             "devices", "rectangular-vane-8-by-20",
             "airframes", "quillmere-tapered-low-wing",
             "layouts", "low-wing-pairs-over-the-taper",
-            "campaigns", "clean-stall-with-pairs-over-the-taper");
+            "campaigns", "clean-stall-with-pairs-over-the-taper",
+            "print-runs", "sixteen-vanes-for-the-high-wing");
 
     private static final AtomicInteger COUNT = new AtomicInteger();
 

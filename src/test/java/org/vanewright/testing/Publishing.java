@@ -41,7 +41,7 @@ public final class Publishing {
     /** Submits and publishes it by somebody else; gives the address of the record. */
     public String publish(NewPerson author, String draftPath) {
         Revision<?> revision = submit(author, draftPath);
-        String plural = draftPath.replaceFirst("^.*/([a-z]+)/drafts/.*$", "$1");
+        String plural = draftPath.replaceFirst("^.*/([a-z-]+)/drafts/.*$", "$1");
         Acting.as(
                 NewPeople.add(service, Role.MAINTAINER),
                 () -> service(plural).reviews().publish(revision.ref()));

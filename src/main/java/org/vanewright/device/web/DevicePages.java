@@ -107,17 +107,10 @@ class DevicePages {
     }
 
     private static Form withDefaults(Form form, PlateQuery asked) {
-        putIfAbsent(form, "bedWidthMm", asked.bedWidthMm());
-        putIfAbsent(form, "bedDepthMm", asked.bedDepthMm());
-        putIfAbsent(form, "count", asked.count());
-        putIfAbsent(form, "spacingMm", asked.spacingMm());
-        return form;
-    }
-
-    private static void putIfAbsent(Form form, String field, double value) {
-        if (form.text(field) == null) {
-            form.put(field, Double.valueOf(value));
-        }
+        return form.ifEmpty("bedWidthMm", asked.bedWidthMm())
+                .ifEmpty("bedDepthMm", asked.bedDepthMm())
+                .ifEmpty("count", asked.count())
+                .ifEmpty("spacingMm", asked.spacingMm());
     }
 
     private String show(Revision<DeviceDocument> revision, Units units, Model model) {

@@ -1,11 +1,15 @@
 package org.vanewright.engineering.input;
 
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** Collects the problems of one input, so that a person sees all of them at once. */
 public final class Checks {
+    private static final int EARLIEST_YEAR = 1900;
+
     private final List<FieldProblem> problems = new ArrayList<>();
 
     /** Adds a problem unless {@code ok}; returns {@code ok}. */
@@ -55,6 +59,19 @@ public final class Checks {
     /** The value must be present. */
     public boolean present(String field, @Nullable Object value, String allowed) {
         return require(value != null, field, value, allowed);
+    }
+
+    /** A calendar day as in ISO 8601, from 1900 on, such as {@code 2026-03-14}. */
+    public boolean day(String field, @Nullable String value) {
+        return require(isDay(value), field, value, "a day such as 2026-03-14");
+    }
+
+    private static boolean isDay(@Nullable String text) {
+        try {
+            return text != null && LocalDate.parse(text).getYear() >= EARLIEST_YEAR;
+        } catch (DateTimeParseException e) {
+            return false;
+        }
     }
 
     public void add(FieldProblem problem) {

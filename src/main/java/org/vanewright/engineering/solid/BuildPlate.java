@@ -15,6 +15,7 @@ public final class BuildPlate {
     /** Kept free along the edge of the bed. */
     public static final double MARGIN_MM = 5;
 
+    private static final int MOST = 5000;
     private static final double SAME_MM = 1e-6;
 
     private final double bedWidth;
@@ -37,7 +38,7 @@ public final class BuildPlate {
 
     /**
      * @param bedWidthMm and {@code bedDepthMm} of the printer, 50 to 1000
-     * @param count of copies, 1 to 500
+     * @param count of copies, 1 to 5000
      * @param spacingMm clear distance between copies, 1 to 50
      * @return as many plates as it takes, each filled row by row from the front; the last may be part full
      * @throws InvalidInputException for values out of range, or a bed too small for one piece
@@ -47,7 +48,7 @@ public final class BuildPlate {
         checks.range("bedWidthMm", bedWidthMm, 50, 1000, "mm");
         checks.range("bedDepthMm", bedDepthMm, 50, 1000, "mm");
         checks.range("spacingMm", spacingMm, 1, 50, "mm");
-        checks.require(count >= 1 && count <= 500, "count", count, "1 to 500 pieces");
+        checks.require(count >= 1 && count <= MOST, "count", count, "1 to " + MOST + " pieces");
         checks.throwIfAny();
         BuildPlate plate = new BuildPlate(mesh, bedWidthMm, bedDepthMm, spacingMm);
         checks.require(plate.columns() > 0, "bedWidthMm", bedWidthMm, "at least " + need(plate.width));

@@ -24,6 +24,11 @@ public record Plate(int number, int plates, double bedWidthMm, double bedDepthMm
      * @param standing on its trailing edge; otherwise it lies on its base
      */
     public record Placement(int order, double xMm, double yMm, double zMm, boolean standing) {
+        /** One copy with a corner of its room at the origin. */
+        public static Placement alone(Mesh mesh) {
+            return BuildPlate.alone(mesh);
+        }
+
         /**
          * Device frame to bed frame as in 3MF Core: twelve numbers of a 4 × 3 matrix by rows, for row vectors. Of a
          * standing piece the rearward axis points down, y to the right, the upper side to the front; a lying one is

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
-import org.jspecify.annotations.Nullable;
 import org.vanewright.airframe.SurfaceDrawings;
 import org.vanewright.engineering.drawing.Drawing;
 import org.vanewright.engineering.drawing.SvgWriter;
@@ -12,6 +11,7 @@ import org.vanewright.engineering.placement.Wing;
 import org.vanewright.engineering.template.PitchDrawing;
 import org.vanewright.engineering.template.PlanWithDevices;
 import org.vanewright.engineering.template.TemplateRow;
+import org.vanewright.layout.BaseFit;
 import org.vanewright.layout.LayoutDocument;
 import org.vanewright.layout.LayoutPlan;
 import org.vanewright.layout.LayoutTemplates;
@@ -22,9 +22,6 @@ import org.vanewright.record.Revision;
 
 /** Draws a layout that has been worked out. */
 final class LayoutDrawings {
-    /** A base this much flatter than its bond line is thick needs no hollow underside. */
-    private static final double FLAT_RADIUS_MM = 10_000;
-
     private LayoutDrawings() {}
 
     static LayoutView view(Revision<LayoutDocument> layout, LayoutPlan plan, Units units) {
@@ -106,26 +103,12 @@ final class LayoutDrawings {
                 count(own, Wing.RIGHT),
                 oneWing.get(0),
                 oneWing.get(oneWing.size() - 1),
-                fitRadius(oneWing.get(oneWing.size() / 2)),
+                BaseFit.radiusMm(oneWing.get(oneWing.size() / 2)),
                 LayoutTemplates.maximumStrain(surface, row, shown));
     }
 
     private static int count(List<StationRow> stations, Wing wing) {
         return (int) stations.stream().filter(s -> s.wing() == wing).count();
-    }
-
-    /**
-     * Radius of the skin along a device turned against the chord. Euler's theorem with no curvature along the span:
-     * curvature along the device is that along the chord times the squared cosine of the angle.
-     */
-    private static @Nullable Double fitRadius(StationRow station) {
-        Double chordwise = station.skinRadiusMm();
-        if (chordwise == null) {
-            return null;
-        }
-        double cosine = Math.cos(Math.toRadians(station.angleDeg()));
-        double along = chordwise / (cosine * cosine);
-        return Math.abs(along) > FLAT_RADIUS_MM ? null : (Double) (double) Math.round(along);
     }
 
     private static String closeUp(LayoutPlan.SurfacePlan surface, TemplateRow row, String idPrefix) {

@@ -92,6 +92,16 @@ public final class Form {
         return put(path, (Object) (base == null ? null : quantity.typed(base, units)));
     }
 
+    /** Puts what stands for a field that was left empty. */
+    public Form ifEmpty(String path, double number) {
+        return ifEmpty(path, Numbers.plain(number));
+    }
+
+    /** Puts what stands for a field that was left empty. */
+    public Form ifEmpty(String path, String value) {
+        return text(path) == null ? put(path, (Object) value) : this;
+    }
+
     /** Text without surrounding blanks; null when there is none. */
     public @Nullable String text(String path) {
         String typed = value(path).strip();

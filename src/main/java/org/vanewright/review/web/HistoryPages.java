@@ -13,7 +13,7 @@ import org.vanewright.review.Histories;
 /** What became of a record, and from what it was made. */
 @Controller
 class HistoryPages {
-    private static final String AT = "/{plural:[a-z]+}/" + RecordPaths.SLUG;
+    private static final String AT = "/{plural:[a-z-]+}/" + RecordPaths.SLUG;
 
     private final Histories histories;
 

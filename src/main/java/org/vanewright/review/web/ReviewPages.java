@@ -23,7 +23,7 @@ import org.vanewright.review.Reviewing;
 /** The queue, and one review. */
 @Controller
 class ReviewPages {
-    private static final String ONE = "/review/{plural:[a-z]+}/" + RecordPaths.SLUG + "/{number:[0-9]{1,6}}";
+    private static final String ONE = "/review/{plural:[a-z-]+}/" + RecordPaths.SLUG + "/{number:[0-9]{1,6}}";
 
     private final ReviewDesk desk;
     private final Reviewing reviewing;

@@ -9,11 +9,11 @@ import org.vanewright.engineering.solid.DeviceDesign.Pair;
 import org.vanewright.engineering.solid.DeviceDesign.Planform;
 
 /** Random designs over all options; only those the rules accept are kept. */
-final class RandomDesigns {
+public final class RandomDesigns {
     private final Random random;
     private int tried;
 
-    RandomDesigns(long seed) {
+    public RandomDesigns(long seed) {
         random = new Random(seed);
     }
 
@@ -21,7 +21,7 @@ final class RandomDesigns {
         return tried;
     }
 
-    List<DeviceDesign> valid(int count) {
+    public List<DeviceDesign> valid(int count) {
         List<DeviceDesign> designs = new ArrayList<>();
         while (designs.size() < count) {
             DeviceDesign design = any();

@@ -1,0 +1,4 @@
+@NullMarked
+package org.vanewright.printrun;
+
+import org.jspecify.annotations.NullMarked;

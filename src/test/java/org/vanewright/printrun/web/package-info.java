@@ -1,0 +1,4 @@
+@NullMarked
+package org.vanewright.printrun.web;
+
+import org.jspecify.annotations.NullMarked;
