@@ -20,7 +20,8 @@ public final class BondCalculation {
             "Side force F = q C_N h l at half the vane's height, or as given. Shear stress τ = F/A; moment M = F (h_F + t)"
                     + " across the base; peak tension σ = 6 M/(L b²) by a rigid base on linearly elastic tape; cleavage line"
                     + " load T = σ b/4. Margins are strengths over these, without knock-down for heat, age or surface. A thin"
-                    + " base on stiff tape bends, and then the peak is higher: the bond page of a layout works that out.";
+                    + " base on stiff tape bends, which gathers the tension near the vane: the bench page and the bond"
+                    + " check of a layout look at that, too.";
     static final List<String> SOURCES = List.of(
             "Rigid rectangular base on an elastic layer: first-order mechanics, derived; no published check of stick-on"
                     + " devices was found",

@@ -9,7 +9,7 @@ import org.vanewright.engineering.bond.BondStress;
  *
  * @param direction which way
  * @param betaAcross β b of the base across its vanes; null along them, where the vane is a rib and the base counts as rigid
- * @param bends whether the stress is that of a bending base
+ * @param bends whether the base bends, so that the stress is the larger of both ways to look at it
  * @param stress asked of the bond
  * @param margins strength left over it
  */

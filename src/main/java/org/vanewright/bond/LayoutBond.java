@@ -25,8 +25,8 @@ public record LayoutBond(
             "Air: F = n q C_N S on the side of each vane, with q = ½ ρ₀ (r V)², C_N by the leading-edge suction analogy at"
                     + " the vane's angle and the sideslip, at the middle of its side; a pair counts as both pushed the same"
                     + " way. Knock: the force stated, at the tip of one vane. Mean shear τ = F/A; moment M = F (h_F + t) with"
-                    + " h_F from the underside of the base. Sideways: beam with free ends on an elastic foundation where β b"
-                    + " is above 1, else a rigid base, σ = 6 M/(L b²); along the vane, which is a rib, always rigid. L is"
+                    + " h_F from the underside of the base. Sideways: a rigid base, σ = 6 M/(L b²); where β b is above 1"
+                    + " a beam with free ends on an elastic foundation, too, and the larger counts; along the vane, which is a rib, always rigid. L is"
                     + " that of the rectangle that bears the same moment as the outline. Line load T: the tension of the"
                     + " pulled part for each length of edge. Margin: strength times the three knock-downs over that. Cleavage"
                     + " strength is used where stated, else peel strength, on the safe side.";

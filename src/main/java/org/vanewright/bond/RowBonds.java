@@ -94,7 +94,8 @@ final class RowBonds {
         BaseBending bending = new BaseBending(
                 conditions.baseModulusMPa() * 1e6, baseMm, conditions.tapeModulusKPa() * 1e3, vanePlacesMm);
         FlexibleBase flexible = FlexibleBase.under(base, bending, loads);
-        BondStress stress = flexible.isStiff() ? RigidBase.under(base, whole) : flexible.stress();
+        BondStress rigid = RigidBase.under(base, whole);
+        BondStress stress = flexible.isStiff() ? rigid : rigid.larger(flexible.stress());
         return way(BondWay.Direction.ACROSS, flexible.betaAcross(), !flexible.isStiff(), stress);
     }
 

@@ -40,7 +40,8 @@ final class Subjects {
             "airframes", "quillmere-tapered-low-wing",
             "layouts", "low-wing-pairs-over-the-taper",
             "campaigns", "clean-stall-with-pairs-over-the-taper",
-            "print-runs", "sixteen-vanes-for-the-high-wing");
+            "print-runs", "sixteen-vanes-for-the-high-wing",
+            "adhesives", "foam-tape-30-pound-pack");
 
     private static final AtomicInteger COUNT = new AtomicInteger();
 

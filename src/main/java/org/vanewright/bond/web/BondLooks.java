@@ -126,7 +126,8 @@ final class BondLooks {
         Double beta = across.betaAcross();
         return across.bends()
                 ? "Sideways the base bends on this tape (β b is " + digits(beta == null ? 0 : beta, 2)
-                        + "): the tension gathers near the vane, and is taken from a beam on an elastic foundation."
+                        + "): the tension gathers near the vane. The larger of the rigid figure and"
+                        + " that of a beam on an elastic foundation counts."
                 : "The base is stiff on this tape (β b is " + digits(beta == null ? 0 : beta, 2)
                         + "): the rigid formula holds.";
     }

@@ -15,4 +15,13 @@ public record BondStress(double momentNm, double shearPa, double peakTensionPa, 
     public double cleavageNPerCm() {
         return cleavageNPerM / NEWTON_PER_CM;
     }
+
+    /** Of two ways to look at one load, the harsher in each figure. */
+    public BondStress larger(BondStress other) {
+        return new BondStress(
+                Math.max(momentNm, other.momentNm),
+                Math.max(shearPa, other.shearPa),
+                Math.max(peakTensionPa, other.peakTensionPa),
+                Math.max(cleavageNPerM, other.cleavageNPerM));
+    }
 }

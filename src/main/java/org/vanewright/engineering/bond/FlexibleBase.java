@@ -12,8 +12,8 @@ import org.vanewright.engineering.input.InvalidInputException;
  * Stress under a base that bends: a beam with free ends across the base on the tape as its foundation, turned by each vane
  * at its foot ({@link FreeBeam}). k = E_tape L/t and E I_b = E L t_b³/12 with L the edge. The peak tension is the
  * foundation's largest pull; the line load is that pull integrated over the stretch around it, up to where it changes sign.
- * The vane itself, its fillet and a thickened foot stiffen the base and are left out, on the safe side. A pull is shared
- * evenly.
+ * The vane itself, its fillet and a thickened foot stiffen the base and are left out, on the safe side. Of several vanes,
+ * all together and each alone are looked at, and the worst counts. A pull is shared evenly.
  *
  * @param betaAcross β b; the rigid formula holds up to about {@value RigidBase#STIFF_ENOUGH}
  * @param stress under the base
@@ -54,12 +54,15 @@ public record FlexibleBase(double betaAcross, BondStress stress) {
         double area = base.areaM2();
         double pressurePerM = bending.tapeModulusPa() / (base.tapeThicknessMm() * 1e-3);
         double[] places = places(base.acrossM(), beam.lambda(), bending.placesMm());
-        double[] stress = Arrays.stream(places)
-                .map(x ->
-                        pressurePerM * parts.stream().mapToDouble(p -> p.at(x)).sum())
-                .toArray();
-        // the load may come from either side
-        Peak peak = Peak.larger(Peak.of(places, stress, 1), Peak.of(places, stress, -1));
+        // one vane may relieve the other, so each is looked at alone, too; and the load may come from either side
+        Peak peak = Peak.NONE;
+        for (List<FreeBeam.Deflection> acting : acting(parts)) {
+            double[] stress = Arrays.stream(places)
+                    .map(x -> pressurePerM
+                            * acting.stream().mapToDouble(p -> p.at(x)).sum())
+                    .toArray();
+            peak = Peak.larger(peak, Peak.larger(Peak.of(places, stress, 1), Peak.of(places, stress, -1)));
+        }
         double evenly = pull / area;
         return new FlexibleBase(
                 beam.lambda() * base.acrossM(),
@@ -68,6 +71,15 @@ public record FlexibleBase(double betaAcross, BondStress stress) {
                         force / area,
                         peak.stressPa() + evenly,
                         peak.lineNPerM() + evenly * base.acrossM() / 4));
+    }
+
+    private static List<List<FreeBeam.Deflection>> acting(List<FreeBeam.Deflection> parts) {
+        List<List<FreeBeam.Deflection>> acting = new ArrayList<>();
+        acting.add(parts);
+        if (parts.size() > 1) {
+            parts.forEach(part -> acting.add(List.of(part)));
+        }
+        return acting;
     }
 
     /** Where the stress is looked at: evenly, and closely beside each vane. */
@@ -98,6 +110,8 @@ public record FlexibleBase(double betaAcross, BondStress stress) {
      * @param lineNPerM for each metre of edge
      */
     private record Peak(double stressPa, double lineNPerM) {
+        static final Peak NONE = new Peak(0, 0);
+
         static Peak of(double[] places, double[] stress, int sign) {
             int top = 0;
             for (int i = 1; i < stress.length; i++) {
@@ -115,8 +129,9 @@ public record FlexibleBase(double betaAcross, BondStress stress) {
             return new Peak(Math.max(0, sign * stress[top]), line);
         }
 
+        /** The higher stress and the higher line load, which need not be of the same place. */
         static Peak larger(Peak a, Peak b) {
-            return a.stressPa() >= b.stressPa() ? a : b;
+            return new Peak(Math.max(a.stressPa(), b.stressPa()), Math.max(a.lineNPerM(), b.lineNPerM()));
         }
     }
 }

@@ -11,6 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.vanewright.testing.ServerTest;
 import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.node.ObjectNode;
 
 /** Calculations as programs meet them. */
 class CalculationsTest extends ServerTest {
@@ -112,6 +113,58 @@ class CalculationsTest extends ServerTest {
         assertThat(vane.get("validity")).isNotEmpty();
         JsonNode bad = json(postJson("/api/v1/calculations/vane", "{\"heightMm\":0,\"angleDeg\":90}"), 400);
         assertThat(bad.get("errors")).hasSize(5);
+    }
+
+    // Rigid rectangular footing on an elastic layer, worked out by hand: 60 m/s EAS, tape without thickness.
+    @Test
+    void bondAgainstTheWorkedCase() {
+        String base = "{\"baseLengthMm\":25,\"baseWidthMm\":12,\"tapeThicknessMm\":0,"
+                + "\"adhesive\":{\"peelNPerCm\":10,\"shearKPa\":400,\"tensileKPa\":500},";
+        JsonNode bond = calculate(
+                "bond",
+                base + "\"vaneHeightMm\":10,\"vaneLengthMm\":20,\"normalForceCoefficient\":1.2,"
+                        + "\"equivalentAirspeedKt\":116.63067}");
+        assertThat(bond.get("sideForceN").asDouble()).isCloseTo(0.52920, within(1e-4));
+        assertThat(bond.get("shearStressPa").asDouble()).isCloseTo(1764.0, within(0.2));
+        assertThat(bond.get("peakTensionPa").asDouble()).isCloseTo(4410.0, within(0.5));
+        assertThat(bond.get("cleavageLineLoadNPerCm").asDouble()).isCloseTo(0.1323, within(1e-4));
+        assertThat(bond.at("/margins/shear").asDouble()).isCloseTo(400e3 / 1764.0, within(0.05));
+        assertThat(bond.at("/margins/tension").asDouble()).isCloseTo(500e3 / 4410.0, within(0.05));
+        assertThat(bond.at("/margins/cleavage").asDouble()).isCloseTo(10 / 0.1323, within(0.05));
+        assertThat(bond.get("validity")).isEmpty();
+        JsonNode knock = calculate("bond", base + "\"sideForceN\":0.5292,\"forceHeightMm\":5}");
+        assertThat(knock.get("peakTensionPa").asDouble()).isCloseTo(4410.0, within(0.1));
+        JsonNode hard = calculate("bond", base + "\"sideForceN\":500,\"forceHeightMm\":10}");
+        assertThat(hard.get("validity").toString()).contains("gives way");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "baseLengthMm | 0 | baseLengthMm",
+                "baseWidthMm | -3 | baseWidthMm",
+                "baseWidthMm | null | baseWidthMm",
+                "tapeThicknessMm | null | tapeThicknessMm",
+                "vaneHeightMm | null | vaneHeightMm",
+                "vaneLengthMm | 1e300 | vaneLengthMm",
+                "normalForceCoefficient | null | normalForceCoefficient",
+                "equivalentAirspeedKt | null | equivalentAirspeedKt",
+                "equivalentAirspeedKt | 1e308 | equivalentAirspeedKt",
+                "sideForceN | 2 | forceHeightMm",
+                "adhesive | null | adhesive",
+                "adhesive | {} | adhesive.peelNPerCm",
+                "adhesive | {\"peelNPerCm\":-1,\"shearKPa\":1,\"tensileKPa\":1} | adhesive.peelNPerCm",
+                "adhesive | {\"peelNPerCm\":1,\"shearKPa\":1} | adhesive.tensileKPa"
+            })
+    void badBondsAreNamed(String property, String value, String field) {
+        String good = "{\"baseLengthMm\":25,\"baseWidthMm\":12,\"vaneHeightMm\":10,\"vaneLengthMm\":20,"
+                + "\"tapeThicknessMm\":1,\"normalForceCoefficient\":1.2,\"equivalentAirspeedKt\":100,"
+                + "\"adhesive\":{\"peelNPerCm\":1,\"shearKPa\":1,\"tensileKPa\":1}}";
+        ObjectNode body = (ObjectNode) mapper().readTree(good);
+        body.set(property, mapper().readTree(value));
+        JsonNode problem = json(postJson("/api/v1/calculations/bond", body.toString()), 400);
+        assertThat(problem.at("/errors/0/field").asString()).isEqualTo(field);
     }
 
     @Test

@@ -139,7 +139,7 @@ class BondCalculator implements Calculator {
         List<String> validity = new ArrayList<>(bond.validity());
         if (flexible != null && !flexible.isStiff()) {
             validity.add("This base bends: β b is " + fixed(flexible.betaAcross(), 2)
-                    + ", and the rigid formula holds up to about 1. Take the figures of the bending base.");
+                    + ", and the rigid formula holds up to about 1. The larger figure is the safer one.");
         }
         return new Answer(
                 said(bond), figures(bond, flexible), null, List.of(), null, bond.method(), bond.sources(), validity);

@@ -20,6 +20,7 @@ class BenchBrowserTest extends BrowserTest {
             "/bench/airspeed",
             "/bench/flat-plate",
             "/bench/vane",
+            "/bench/bond",
             "/bench/gps-airspeed",
             "/bench/stall-reduction",
             "/bench/comparison",

@@ -48,7 +48,8 @@ class BenchPagesTest extends ServerTest {
                         "/bench/gps-airspeed",
                         "/bench/stall-reduction",
                         "/bench/comparison",
-                        "/bench/sample-size");
+                        "/bench/sample-size",
+                        "/bench/bond");
         assertThat(get("/bench/polar").statusCode()).isEqualTo(404);
     }
 

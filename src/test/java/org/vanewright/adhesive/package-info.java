@@ -1,0 +1,4 @@
+@NullMarked
+package org.vanewright.adhesive;
+
+import org.jspecify.annotations.NullMarked;

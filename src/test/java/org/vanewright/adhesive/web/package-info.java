@@ -1,0 +1,4 @@
+@NullMarked
+package org.vanewright.adhesive.web;
+
+import org.jspecify.annotations.NullMarked;

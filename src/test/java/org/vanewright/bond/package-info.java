@@ -1,0 +1,4 @@
+@NullMarked
+package org.vanewright.bond;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package org.vanewright.bond.web;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package org.vanewright.engineering.tape;
+
+import org.jspecify.annotations.NullMarked;
