@@ -7,6 +7,7 @@ import org.vanewright.engineering.placement.Wing;
 import org.vanewright.layout.LayoutDocument;
 import org.vanewright.layout.LayoutPlan;
 import org.vanewright.layout.StationTolerance;
+import org.vanewright.printrun.PrintRunDocument;
 import org.vanewright.record.Revision;
 
 /**
@@ -15,7 +16,7 @@ import org.vanewright.record.Revision;
  * @param layout exact revision
  * @param plan with every device placed
  * @param adhesive as chosen; null leaves its figures to be filled in
- * @param run name of the print run; null leaves it to be filled in
+ * @param run that the pieces come from; null leaves it to be filled in
  * @param wing the one the sheet is for; null means both
  * @param sample stations to be measured, some of every row and wing
  * @param masses of every row, both wings
@@ -24,7 +25,7 @@ public record InstallFacts(
         Revision<LayoutDocument> layout,
         LayoutPlan plan,
         @Nullable Revision<AdhesiveDocument> adhesive,
-        @Nullable String run,
+        @Nullable Revision<PrintRunDocument> run,
         @Nullable Wing wing,
         List<StationTolerance> sample,
         List<SetMass> masses) {
@@ -42,6 +43,7 @@ public record InstallFacts(
     public boolean invented() {
         return layout.content().invented()
                 || plan.airframe().content().invented()
-                || adhesive != null && adhesive.content().invented();
+                || adhesive != null && adhesive.content().invented()
+                || run != null && run.content().invented();
     }
 }

@@ -19,6 +19,7 @@ import org.vanewright.layout.LayoutDocument;
 import org.vanewright.layout.LayoutPlan;
 import org.vanewright.layout.LayoutPlanner;
 import org.vanewright.layout.StationTolerance;
+import org.vanewright.printrun.PrintRunDocument;
 import org.vanewright.record.Revision;
 
 /** Gathers what an install sheet says. */
@@ -39,7 +40,7 @@ public class InstallSheets {
     public InstallFacts of(
             Revision<LayoutDocument> layout,
             @Nullable Revision<AdhesiveDocument> adhesive,
-            @Nullable String run,
+            @Nullable Revision<PrintRunDocument> run,
             @Nullable Wing wing) {
         LayoutPlan plan = planner.plan(layout.content());
         List<StationTolerance> sample = sample(StationTolerance.of(plan).stream()

@@ -24,6 +24,8 @@ import org.vanewright.platform.Downloads;
 import org.vanewright.platform.GeneratedFile;
 import org.vanewright.platform.form.Form;
 import org.vanewright.platform.page.Cautions;
+import org.vanewright.printrun.PrintRunDocument;
+import org.vanewright.printrun.PrintRunService;
 import org.vanewright.record.Revision;
 import org.vanewright.record.RevisionRef;
 import org.vanewright.record.web.RecordPaths;
@@ -33,6 +35,7 @@ import org.vanewright.record.web.RecordPaths;
 class InstallSheetFiles {
     private final LayoutService layouts;
     private final AdhesiveService adhesives;
+    private final PrintRunService runs;
     private final InstallSheets sheets;
     private final Downloads downloads;
     private final Cautions cautions;
@@ -40,31 +43,33 @@ class InstallSheetFiles {
     InstallSheetFiles(
             LayoutService layouts,
             AdhesiveService adhesives,
+            PrintRunService runs,
             InstallSheets sheets,
             Downloads downloads,
             Cautions cautions) {
         this.layouts = layouts;
         this.adhesives = adhesives;
+        this.runs = runs;
         this.sheets = sheets;
         this.downloads = downloads;
         this.cautions = cautions;
     }
 
-    /** {@code adhesive} is the slug of one here; {@code run} the name of a print run, printed as given. */
+    /** {@code adhesive} and {@code run} are slugs of records here; what is not given is left to be filled in. */
     @GetMapping("/layouts/" + RecordPaths.SLUG + "/install-sheet.pdf")
     ResponseEntity<byte[]> pdf(@PathVariable("slug") String slug, HttpServletRequest asked, WebRequest request) {
         Query query = Query.of(asked);
         Revision<AdhesiveDocument> adhesive = adhesive(query);
+        Revision<PrintRunDocument> run = run(query);
         query.throwIfAny();
         Integer number = query.revision();
         Revision<LayoutDocument> layout =
                 number == null ? layouts.published(slug) : layouts.exactly(new RevisionRef(slug, number));
-        InstallFacts facts = sheets.of(layout, adhesive, query.run(), query.wing());
+        InstallFacts facts = sheets.of(layout, adhesive, run, query.wing());
         String side = query.wing() == null ? "" : "-" + query.wing().name().toLowerCase(Locale.ROOT);
         String name = layout.slug() + "-r" + layout.number() + "-install-sheet" + side + ".pdf";
         String key = layout.sha256() + " " + layout.number() + " " + layout.isPublic() + " install sheet "
-                + (adhesive == null ? "" : adhesive.sha256() + " " + adhesive.number()) + " " + query.run() + side + " "
-                + query.paper();
+                + named(adhesive) + " " + named(run) + side + " " + query.paper();
         return downloads.send(
                 request,
                 new GeneratedFile(
@@ -73,8 +78,24 @@ class InstallSheetFiles {
                         key,
                         true,
                         () -> InstallSheetPdf.of(facts, query.paper(), cautions.all(facts.invented()))),
-                number != null && (adhesive == null || query.adhesiveRevision() != null),
+                number != null && run == null && (adhesive == null || query.adhesiveRevision() != null),
                 adhesive == null || adhesive.isPublic() ? layout : adhesive);
+    }
+
+    private static String named(@Nullable Revision<?> revision) {
+        return revision == null ? "none" : revision.sha256() + " " + revision.number();
+    }
+
+    private @Nullable Revision<PrintRunDocument> run(Query query) {
+        String slug = query.run();
+        if (slug == null) {
+            return null;
+        }
+        Optional<Revision<PrintRunDocument>> found = runs.latest(slug);
+        Checks checks = new Checks();
+        checks.require(found.isPresent(), "run", slug, "the slug of a published print run");
+        query.form().refuse(checks.problems());
+        return found.orElse(null);
     }
 
     /** Who may not see the adhesive gets the answer of one who names none that exists. */
@@ -101,17 +122,11 @@ class InstallSheetFiles {
             @Nullable String run,
             @Nullable Wing wing,
             Paper paper) {
-        private static final int LONGEST_RUN = 80;
-
         static Query of(HttpServletRequest request) {
             Form form = Form.posted(request.getParameterMap());
             Checks checks = new Checks();
             Integer revision = whole(form, "revision", checks);
             Integer adhesiveRevision = whole(form, "adhesiveRevision", checks);
-            String run = form.text("run");
-            if (run != null) {
-                checks.text("run", run, LONGEST_RUN);
-            }
             Paper paper = form.choice("paper", Paper.class);
             checks.require(paper != Paper.ROLL, "paper", paper, "A4, A3, LETTER or TABLOID");
             Wing wing = form.choice("side", Wing.class);
@@ -121,7 +136,7 @@ class InstallSheetFiles {
                     revision,
                     form.text("adhesive"),
                     adhesiveRevision,
-                    run,
+                    form.text("run"),
                     wing,
                     paper == null ? Paper.A4 : paper);
         }

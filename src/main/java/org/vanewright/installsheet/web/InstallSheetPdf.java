@@ -82,8 +82,7 @@ final class InstallSheetPdf {
                 List.of(InstallWords.BLANKS.stream().map(b -> "").toList());
         sheet.table(new Table(
                 InstallWords.BLANKS, InstallWords.BLANKS.stream().map(b -> 1.0).toList(), rows, WRITE_MM + 1));
-        sheet.set(List.of(Paragraph.plain(
-                "Print run: " + (facts.run() == null ? "________________________" : facts.run()), TEXT_MM)));
+        sheet.set(List.of(Paragraph.plain("Print run: " + InstallWords.run(facts.run()), TEXT_MM)));
     }
 
     private void work() {

@@ -10,6 +10,8 @@ import org.vanewright.engineering.placement.Wing;
 import org.vanewright.installsheet.InstallFacts;
 import org.vanewright.layout.LayoutPlan;
 import org.vanewright.platform.page.Numbers;
+import org.vanewright.printrun.PrintRunDocument;
+import org.vanewright.printrun.PrintingDocument;
 import org.vanewright.record.Revision;
 
 /** The words of an install sheet. What has no source is common practice and says so. */
@@ -112,6 +114,17 @@ final class InstallWords {
                 + ".   Pressure, from the data sheet of your tape: ______ for ______ s on each base.");
         lines.add("Figures as its record here states them; the data sheet of the tape at hand decides.");
         return lines;
+    }
+
+    static String run(@Nullable Revision<PrintRunDocument> given) {
+        if (given == null) {
+            return "________________________   Material: ____________   Printed on: ____________";
+        }
+        PrintingDocument printing = given.content().printing();
+        return given.printedName() + ", revision " + given.number()
+                + (printing.material() == null ? "" : ", " + printing.material().label())
+                + (printing.on() == null ? "" : ", printed on " + printing.on())
+                + (given.content().invented() ? " (INVENTED, for demonstration)" : "");
     }
 
     private static String range(@Nullable Temperatures t) {

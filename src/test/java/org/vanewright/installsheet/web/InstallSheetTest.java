@@ -44,11 +44,11 @@ class InstallSheetTest extends ServerTest {
 
     @Test
     void itSaysWhatToHaveWhatToDoAndWhatToMeasure() throws Exception {
-        Path file = pdf(LOW + "/install-sheet.pdf?run=Run%203");
+        Path file = pdf(LOW + "/install-sheet.pdf");
         assertThat(Tools.run("qpdf", "--check", file.toString())).contains("No syntax or stream encoding errors");
         String sha256 = json(get("/api/v1" + LOW), 200).get("sha256").asString().substring(0, 12);
         assertThat(text(file))
-                .contains("INVENTED, for demonstration", "SHA-256 " + sha256, "Print run: Run 3", "page 1 of ")
+                .contains("INVENTED, for demonstration", "SHA-256 " + sha256, "Print run: ____", "page 1 of ")
                 .contains("What to have", "Order of work", "Surface", "Placing with the template", "Check list")
                 .contains("Stick the tape to each base first", "trim it to the base's outline")
                 .contains("edge that the raft left rough with a knife", "skin oil spoils the bond")
@@ -130,6 +130,22 @@ class InstallSheetTest extends ServerTest {
     }
 
     @Test
+    void tapeAndPrintRunFillInWhatTheyState() throws Exception {
+        String sheet = text(pdf(
+                LOW + "/install-sheet.pdf?adhesive=foam-tape-30-pound-pack&run=sixteen-vanes-for-the-high-wing"));
+        assertThat(sheet)
+                .contains("Foam tape 30 pound pack, revision 1, 1.1 mm thick (INVENTED, for demonstration)")
+                .contains("application: from 10 °C to 38 °C", "Dwell before flight: 72 h", "from -35 °C to 90 °C")
+                .contains("the data sheet of the tape at hand decides", "Print run: ")
+                .doesNotContain("Heavy duty", "Print run: ____");
+        String run = json(get("/api/v1/print-runs/sixteen-vanes-for-the-high-wing"), 200)
+                .get("content")
+                .get("name")
+                .asString();
+        assertThat(sheet).contains("Print run: " + run + ", revision 1");
+    }
+
+    @Test
     void oneWingIsMeasuredAlone() throws Exception {
         assertThat(text(pdf(LOW + "/install-sheet.pdf?side=LEFT")))
                 .contains("LEFT wing", "1 L 1")
@@ -145,6 +161,7 @@ class InstallSheetTest extends ServerTest {
         "adhesive=nowhere, adhesive",
         "adhesive=..%2f..%2fetc, adhesive",
         "adhesive=%3Cscript%3E, adhesive",
+        "run=nowhere, run",
         "run=%00, run",
         "run=a%0Ab, run",
         "revision=0, revision",
