@@ -27,6 +27,7 @@ class CalculationRateLimitTest {
         "/layouts/one-row/study, true",
         "/api/v1/layouts/one-row/study, true",
         "/airframes/high-wing/study, true",
+        "/layouts/one-row/gauges, true",
         "/layouts/one-row/revisions/1/suggestions, true",
         "/layouts/one-row, false",
         "/airframes, false",

@@ -12,17 +12,18 @@ import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.triangulate.polygon.ConstrainedDelaunayTriangulator;
 
 /** Triangles of a plane face with holes, over the vertices that are there and no others. */
-final class PlanarFace {
+public final class PlanarFace {
     private static final GeometryFactory PLANE = new GeometryFactory();
 
     private PlanarFace() {}
 
-    interface Triangles {
+    /** Takes the triangles. */
+    public interface Triangles {
         void add(int a, int b, int c);
     }
 
     /** @param u first plane coordinate of a vertex, {@code v} second; triangles come anticlockwise in (u, v) */
-    static void triangulate(
+    public static void triangulate(
             int[] outer, List<int[]> holes, IntToDoubleFunction u, IntToDoubleFunction v, Triangles sink) {
         Map<Coordinate, Integer> index = new HashMap<>();
         LinearRing shell = ring(outer, u, v, index);
