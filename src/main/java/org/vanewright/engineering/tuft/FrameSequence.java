@@ -31,6 +31,7 @@ public final class FrameSequence {
     private final GreyFrame first;
     private final TuftCells cells;
     private final PhaseCorrelation correlation;
+    private final ShiftRefinement refinement;
     private final PixelSums sums;
     private final double light;
     private final List<FrameShift> shifts = new ArrayList<>();
@@ -43,8 +44,9 @@ public final class FrameSequence {
     public FrameSequence(GreyFrame first, List<@Nullable TuftMark> marks) {
         this.first = first;
         this.cells = TuftCells.of(first.widthPx(), first.heightPx(), marks);
-        this.correlation = new PhaseCorrelation(
-                first, cells.region(first.widthPx(), first.heightPx()), HALF * cells.apartPx());
+        PhaseCorrelation.Region region = cells.region(first.widthPx(), first.heightPx());
+        this.correlation = new PhaseCorrelation(first, region, HALF * cells.apartPx());
+        this.refinement = new ShiftRefinement(first, region);
         this.sums = new PixelSums(cells, first.widthPx());
         this.light = sums.sample(first, FrameShift.NONE);
         note(FrameShift.NONE, true);
@@ -65,7 +67,7 @@ public final class FrameSequence {
                 "frames of one size");
         checks.require(shifts.size() < MOST, "frames", "one more frame", "at most " + MOST + " frames");
         checks.throwIfAny();
-        FrameShift shift = correlation.of(frame);
+        FrameShift shift = refinement.of(frame, correlation.of(frame));
         double gain = light / sums.sample(frame, shift);
         boolean alike = shift.sharpness() >= LEAST_SHARPNESS && gain <= MOST_GAIN && gain >= 1 / MOST_GAIN;
         note(shift, alike);

@@ -201,7 +201,7 @@ class TuftFramePagesTest extends ServerTest {
         hostile.put("frame 6 is a picture that cannot be decoded", with(good, java.util.Arrays.copyOf(good.get(0), 400)));
         hostile.put("as the first; frame 6 has 160 × 120 pixels", with(good, small));
         hostile.put("frame 6 has 8388609 bytes", with(good, java.util.Arrays.copyOf(good.get(0), 8 * 1024 * 1024 + 1)));
-        hostile.put("0 of 6 fit together", Collections.nCopies(6, black));
+        hostile.put("1 of 6 fit together", Collections.nCopies(6, black));
         hostile.forEach((reason, files) -> {
             Map<String, String> typed = typed(picture.marks());
             HttpResponse<String> refused = member.postFiles(grid + "/frames", typed, "frames", files);

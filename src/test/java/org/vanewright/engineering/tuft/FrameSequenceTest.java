@@ -27,14 +27,17 @@ class FrameSequenceTest {
 
     private record Errors(double rootMeanSquarePx, double greatestPx, double leastSharpness) {
         static Errors of(SyntheticTufts picture, int count, Random chance) {
-            PhaseCorrelation correlation = new PhaseCorrelation(picture.frame(0, 0, 1, 5), ALL, 30);
+            GreyFrame first = picture.frame(0, 0, 1, 5);
+            PhaseCorrelation correlation = new PhaseCorrelation(first, ALL, 30);
+            ShiftRefinement refinement = new ShiftRefinement(first, ALL);
             double squares = 0;
             double greatest = 0;
             double sharpness = 1;
             for (int i = 0; i < count; i++) {
                 double right = 24 * chance.nextDouble() - 12;
                 double down = 16 * chance.nextDouble() - 8;
-                FrameShift found = correlation.of(picture.frame(right, down, 0.8 + 0.3 * chance.nextDouble(), 5));
+                GreyFrame frame = picture.frame(right, down, 0.8 + 0.3 * chance.nextDouble(), 5);
+                FrameShift found = refinement.of(frame, correlation.of(frame));
                 squares += Math.pow(found.rightPx() - right, 2) + Math.pow(found.downPx() - down, 2);
                 greatest = Math.max(greatest, Math.hypot(found.rightPx() - right, found.downPx() - down));
                 sharpness = Math.min(sharpness, found.sharpness());
@@ -43,25 +46,15 @@ class FrameSequenceTest {
         }
     }
 
-    /** Claimed: a tenth of a pixel, whatever the light, with noise of 5 grey levels, where most of the picture is still. */
+    /** Claimed: a fifth of a pixel, whatever the light, with noise of 5 grey levels, all tufts steady or most waving. */
     @Test
     void shiftsBetweenPixelsAreFound() {
         Random chance = new Random(11);
-        for (int seed = 1; seed <= 3; seed++) {
+        for (int seed = 1; seed <= 6; seed++) {
             SyntheticTufts still = new SyntheticTufts(400, 300, seed);
             SyntheticTufts.marks(400, 300, 4, 6).forEach(m -> still.tuft(m, TuftState.STEADY));
-            Errors errors = Errors.of(still, 8, chance);
-            assertThat(errors.rootMeanSquarePx()).isLessThan(0.1);
-        }
-    }
-
-    /** With two tufts of three waving about on a bare skin. */
-    @Test
-    void wavingTuftsLeaveItAPixelOrSo() {
-        Random chance = new Random(12);
-        for (int seed = 1; seed <= 4; seed++) {
-            Errors errors = Errors.of(picture(seed), 8, chance);
-            assertThat(errors.greatestPx()).isLessThan(2);
+            Errors errors = Errors.of(seed % 2 == 0 ? still : picture(seed), 6, chance);
+            assertThat(errors.rootMeanSquarePx()).as("%s", errors).isLessThan(0.2);
             assertThat(errors.leastSharpness()).isGreaterThan(FrameSequence.LEAST_SHARPNESS);
         }
     }
