@@ -54,7 +54,8 @@ public final class Tools {
                     process.destroyForcibly();
                     throw new AssertionError(String.join(" ", command) + " took over " + LIMIT_SECONDS + " s");
                 }
-                return new Result(process.exitValue(), Files.readString(log, StandardCharsets.UTF_8));
+                // Some tools print bytes of the files they read: what is no text is no reason to fail.
+                return new Result(process.exitValue(), new String(Files.readAllBytes(log), StandardCharsets.UTF_8));
             } finally {
                 Files.deleteIfExists(log);
             }
