@@ -68,8 +68,8 @@ public class TuftFrameRecording {
             SortedMap<Integer, TuftMark> marks,
             List<FrameFile> files)
             throws IOException {
-        TuftSurveyDocument blank = survey.withStates(String.valueOf(TuftState.NOT_SEEN.code())
-                .repeat(grid.size()));
+        TuftSurveyDocument blank =
+                survey.withStates(String.valueOf(TuftState.NOT_SEEN.code()).repeat(grid.size()));
         check(campaigns.drafts().open(draftId).content(), grid, blank, marks, files);
         TuftFramesDocument frames = look(grid.size(), marks, files);
         return recording.put(draftId, String.valueOf(grid.id()), blank.withFrames(frames), List.of());
@@ -84,7 +84,8 @@ public class TuftFrameRecording {
         Checks checks = new Checks();
         TuftRules.survey(survey, grid, campaign).forEach(checks::add);
         checks.require(
-                grid.surveys().stream().noneMatch(s -> String.valueOf(survey.id()).equals(s.id()) && !s.unconfirmed()),
+                grid.surveys().stream()
+                        .noneMatch(s -> String.valueOf(survey.id()).equals(s.id()) && !s.unconfirmed()),
                 "id",
                 survey.id(),
                 "a new survey: this one is saved with what somebody saw");
@@ -105,7 +106,8 @@ public class TuftFrameRecording {
                     files.get(i).size() <= GreyPictures.MOST_BYTES,
                     "frames",
                     files.get(i).size() + " bytes",
-                    "files of at most 8 MiB each; frame " + (i + 1) + " has " + files.get(i).size() + " bytes");
+                    "files of at most 8 MiB each; frame " + (i + 1) + " has "
+                            + files.get(i).size() + " bytes");
         }
         checks.throwIfAny();
     }

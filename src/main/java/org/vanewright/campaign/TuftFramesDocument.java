@@ -42,7 +42,9 @@ public record TuftFramesDocument(
             @Nullable Double rightPx,
             @Nullable Double downPx,
             @Nullable Double sharpness,
-            @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable Boolean leftOut) {
+
+            @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable
+            Boolean leftOut) {
         public boolean used() {
             return !Boolean.TRUE.equals(leftOut);
         }

@@ -275,7 +275,8 @@ public abstract class RevisionRepository<T extends RecordContent> {
         if (!(links + column).matches("[a-z_]+")) {
             throw new IllegalArgumentException("not names of a table and a column: " + links + ", " + column);
         }
-        return jdbc.sql(rows.select("where state = 'PUBLISHED' and exists (select 1 from " + links + " l where l.slug = "
+        return jdbc.sql(rows.select("where state = 'PUBLISHED' and exists (select 1 from " + links
+                        + " l where l.slug = "
                         + table + ".slug and l.revision = " + table + ".revision and l." + column + " = :sought)"
                         + " order by published_at desc, slug fetch first :most rows only"))
                 .param("sought", sought)

@@ -103,8 +103,8 @@ abstract class CampaignRepositoryContract extends RepositoryContract<CampaignDoc
     }
 
     private static String fromMigration() {
-        try (InputStream file = Objects.requireNonNull(CampaignRepository.class.getResourceAsStream(
-                "/db/migration/V15__layouts_that_campaigns_fly.sql"))) {
+        try (InputStream file = Objects.requireNonNull(
+                CampaignRepository.class.getResourceAsStream("/db/migration/V15__layouts_that_campaigns_fly.sql"))) {
             String all = new String(file.readAllBytes(), StandardCharsets.UTF_8);
             int from = all.indexOf("insert into campaign_layout");
             return all.substring(from, all.indexOf(';', from));

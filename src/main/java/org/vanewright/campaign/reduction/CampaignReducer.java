@@ -27,7 +27,6 @@ final class CampaignReducer {
     /** A rectangle 0.1 to either side: common practice, no source. */
     private static final double CUBE_LAW_ERROR = 0.1 / Math.sqrt(3);
 
-
     private final CampaignDocument campaign;
     private final AirframeDocument airframe;
     private final SpeedCalibration calibration;
@@ -155,10 +154,12 @@ final class CampaignReducer {
             return switch (measure) {
                 case STALL_SPEED -> budgets.stall();
                 case CRUISE_SPEED -> power == null ? null : budgets.cruise(power, sample);
-                case CLIMB_RATE -> budgets.climb(new PointReducer(campaign.plan(), airframe, calibration).wing(), sample);
+                case CLIMB_RATE ->
+                    budgets.climb(new PointReducer(campaign.plan(), airframe, calibration).wing(), sample);
             };
         } catch (InvalidInputException e) {
-            // An instrument so coarse that a step of its uncertainty leaves what can be flown; the figures stand without.
+            // An instrument so coarse that a step of its uncertainty leaves what can be flown; the figures stand
+            // without.
             return null;
         }
     }

@@ -14,8 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param at level to which values are brought
  * @param of what they depend on
  */
-record Levelling(
-        double slope, double error, double degreesOfFreedom, double at, ToDoubleFunction<ReducedPoint> of) {
+record Levelling(double slope, double error, double degreesOfFreedom, double at, ToDoubleFunction<ReducedPoint> of) {
     /**
      * @param leastSpread widest spread within a configuration below which there is no slope to find
      * @return null where there is none

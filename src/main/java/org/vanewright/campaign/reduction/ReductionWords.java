@@ -89,7 +89,8 @@ final class ReductionWords {
             case CRUISE_SPEED, CLIMB_RATE ->
                 sources.add("Society of Flight Test Engineers, Reference Handbook, 2013, part 12.");
         }
-        sources.add("JCGM 100:2008, Guide to the Expression of Uncertainty in Measurement, 5.1.3, equations 10 and G.2b.");
+        sources.add(
+                "JCGM 100:2008, Guide to the Expression of Uncertainty in Measurement, 5.1.3, equations 10 and G.2b.");
         sources.add(
                 "Society of Flight Test Engineers, Reference Handbook, 2013, part 4 (airspeeds by satellite legs).");
         sources.add("NIST/SEMATECH e-Handbook of Statistical Methods, sections 1.3.5.3 and 7.2.2.2.");

@@ -192,8 +192,14 @@ public record CompareView(List<Row> rows, @Nullable DrawnPlot plot, List<String>
                 number(c == null ? null : (Double) c.interval().high()),
                 number(c == null ? null : (Double) c.pValue()),
                 number(relative == null ? null : (Double) (100 * relative.ratio())),
-                number(relative == null ? null : (Double) (100 * relative.interval().low())),
-                number(relative == null ? null : (Double) (100 * relative.interval().high())),
+                number(
+                        relative == null
+                                ? null
+                                : (Double) (100 * relative.interval().low())),
+                number(
+                        relative == null
+                                ? null
+                                : (Double) (100 * relative.interval().high())),
                 number(lift == null ? null : (Double) lift.difference()),
                 number(lift == null ? null : (Double) lift.interval().low()),
                 number(lift == null ? null : (Double) lift.interval().high()));

@@ -78,7 +78,10 @@ public record FramesView(String facts, boolean unconfirmed, List<Row> rows, List
                 (tuft + 1) + ": " + TuftWords.place(tufts.get(tuft), units),
                 seen ? TuftWords.state(state) : "nothing stands out",
                 seen ? TuftWords.share(number(marked.moving())) : "–",
-                seen ? String.format(Locale.ROOT, "%.2f", number(marked.along())).replace('-', '−') : "–",
+                seen
+                        ? String.format(Locale.ROOT, "%.2f", number(marked.along()))
+                                .replace('-', '−')
+                        : "–",
                 String.format(Locale.ROOT, "%.1f", number(marked.variance())));
     }
 

@@ -132,7 +132,8 @@ final class LogForms {
         String spans = events.stream()
                 .map(e -> clock(e.startS()) + " to " + clock(e.endS()))
                 .collect(Collectors.joining(", "));
-        return FROM_LOG + log.name() + ", " + spans + "; found by " + events.get(0).how();
+        return FROM_LOG + log.name() + ", " + spans + "; found by "
+                + events.get(0).how();
     }
 
     /** Where an event begins and ends by the form. */

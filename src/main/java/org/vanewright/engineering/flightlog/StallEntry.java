@@ -33,9 +33,7 @@ record StallEntry(Recent recent, Low stall) {
         LineFit fit = new LineFit();
         for (int i = 0; i < recent.size(); i++) {
             FlightSample each = recent.get(i);
-            if (each.timeS() >= fromS
-                    && each.timeS() <= stall.timeS()
-                    && !Double.isNaN(each.indicatedAirspeedKt())) {
+            if (each.timeS() >= fromS && each.timeS() <= stall.timeS() && !Double.isNaN(each.indicatedAirspeedKt())) {
                 fit.add(each.timeS() - stall.timeS(), each.indicatedAirspeedKt());
             }
         }

@@ -82,8 +82,7 @@ public record ClimbBudget(double airspeedKt, double massKg, double altitudeFt, d
                 "Scatter of the climbs", scatterFtPerMin, count - 1, "standard error from " + count + " climbs"));
         list.add(Contribution.given(
                 "Airspeed",
-                Propagation.step(
-                        v -> at.airspeed(v).rate(wing, standardMassKg), at.calibratedAirspeedKt(), airspeedKt),
+                Propagation.step(v -> at.airspeed(v).rate(wing, standardMassKg), at.calibratedAirspeedKt(), airspeedKt),
                 "by induced drag; reading and position-error curve"));
         list.add(Contribution.given(
                 "Mass",
@@ -91,8 +90,7 @@ public record ClimbBudget(double airspeedKt, double massKg, double altitudeFt, d
                 "by the weight lifted and by induced drag"));
         list.add(Contribution.given(
                 "Altitude",
-                Propagation.step(
-                        h -> at.altitude(h).rate(wing, standardMassKg), at.pressureAltitudeFt(), altitudeFt),
+                Propagation.step(h -> at.altitude(h).rate(wing, standardMassKg), at.pressureAltitudeFt(), altitudeFt),
                 "by the standard temperature there"));
         list.add(Contribution.given(
                 "Temperature",

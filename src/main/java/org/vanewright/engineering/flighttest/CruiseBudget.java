@@ -96,7 +96,9 @@ public record CruiseBudget(
         list.add(Contribution.given(
                 "Reading",
                 Propagation.step(
-                        v -> speed.applyAsDouble(at.airspeed(v)), at.calibratedAirspeedKt(), resolutionKt / Math.sqrt(12)),
+                        v -> speed.applyAsDouble(at.airspeed(v)),
+                        at.calibratedAirspeedKt(),
+                        resolutionKt / Math.sqrt(12)),
                 "rectangle as wide as the resolution"));
         list.add(Contribution.given(
                 "Calibration",

@@ -36,8 +36,7 @@ public record RelativeChange(double ratio, Interval interval) {
         double middle = d * baselineMean - t * t * covariance(comparison.design(), variance, baseline);
         double last = d * d - t * t * variance;
         double root = Math.sqrt(Math.max(0, middle * middle - leading * last));
-        return new RelativeChange(
-                d / baselineMean, new Interval((middle - root) / leading, (middle + root) / leading));
+        return new RelativeChange(d / baselineMean, new Interval((middle - root) / leading, (middle + root) / leading));
     }
 
     /**

@@ -156,7 +156,8 @@ final class PhaseCorrelation {
         double farX = Math.min(farthestPx, FARTHEST * region.widthPx()) / bin;
         double farY = Math.min(farthestPx, FARTHEST * region.heightPx()) / bin;
         for (int i = 1; i < correlation.length; i++) {
-            boolean near = Math.abs(signed(i % columns, columns)) <= farX && Math.abs(signed(i / columns, rows)) <= farY;
+            boolean near =
+                    Math.abs(signed(i % columns, columns)) <= farX && Math.abs(signed(i / columns, rows)) <= farY;
             best = near && correlation[i] > correlation[best] ? i : best;
         }
         return best;
@@ -182,8 +183,8 @@ final class PhaseCorrelation {
         }
         double[] across = heights[bestY];
         double x = offsets[bestX] + FINE_PX * vertex(across[bestX - 1], across[bestX], across[bestX + 1]);
-        double y = offsets[bestY]
-                + FINE_PX * vertex(heights[bestY - 1][bestX], across[bestX], heights[bestY + 1][bestX]);
+        double y =
+                offsets[bestY] + FINE_PX * vertex(heights[bestY - 1][bestX], across[bestX], heights[bestY + 1][bestX]);
         return new FrameShift(bin * (coarseX + x), bin * (coarseY + y), kept > 0 ? across[bestX] / kept : 0);
     }
 

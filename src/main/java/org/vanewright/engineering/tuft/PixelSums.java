@@ -32,8 +32,7 @@ final class PixelSums {
         double sum = 0;
         int seen = 0;
         for (int i = 0; i < pixels.length; i++) {
-            double level =
-                    frame.between(pixels[i] % widthPx + shift.rightPx(), pixels[i] / widthPx + shift.downPx());
+            double level = frame.between(pixels[i] % widthPx + shift.rightPx(), pixels[i] / widthPx + shift.downPx());
             latest[i] = (float) level;
             if (!Double.isNaN(level)) {
                 sum += level;

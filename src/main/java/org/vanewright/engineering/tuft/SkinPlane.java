@@ -26,7 +26,8 @@ record SkinPlane(double[] x, double[] y, double[] levels) {
 
     /** Level, slope across and slope down, by least squares through what lies near the last plane. */
     private double[] plane(double[] rest) {
-        double bound = APART * StatUtils.percentile(Arrays.stream(rest).map(Math::abs).toArray(), 50) + 1e-6;
+        double bound =
+                APART * StatUtils.percentile(Arrays.stream(rest).map(Math::abs).toArray(), 50) + 1e-6;
         double[][] products = new double[3][3];
         double[] right = new double[3];
         for (int i = 0; i < x.length; i++) {

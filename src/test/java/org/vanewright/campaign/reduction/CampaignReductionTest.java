@@ -18,9 +18,9 @@ import org.vanewright.campaign.FlyingOrder;
 import org.vanewright.campaign.LegDocument;
 import org.vanewright.campaign.Measure;
 import org.vanewright.campaign.PointDocument;
-import org.vanewright.engineering.flighttest.UncertaintyBudget;
 import org.vanewright.engineering.air.Airspeeds;
 import org.vanewright.engineering.air.StandardAtmosphere;
+import org.vanewright.engineering.flighttest.UncertaintyBudget;
 
 class CampaignReductionTest {
     private static final AirframeDocument AIRFRAME = new AirframeDocument(

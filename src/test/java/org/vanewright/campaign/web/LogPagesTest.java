@@ -118,7 +118,9 @@ class LogPagesTest extends ServerTest {
         assertThat(Double.parseDouble(moved.select("#indicatedAirspeedKt").val()))
                 .as("the lowest speed until then, of one second")
                 .isBetween(48.8, 49.7);
-        assertThat(moved.select("textarea[name=remark]").text()).contains("00:00:36.2").contains("a person gave");
+        assertThat(moved.select("textarea[name=remark]").text())
+                .contains("00:00:36.2")
+                .contains("a person gave");
         assertThat(member.page(draft + "/points", 200).select(".recorded li"))
                 .as("seen first")
                 .isEmpty();
@@ -190,14 +192,26 @@ class LogPagesTest extends ServerTest {
         for (int i = 0; i < 505 * 45; i++) {
             // forty seconds one way, five of nothing
             boolean leg = i % 45 < 40;
-            text.append(i).append(leg ? ",80," + (i / 45 % 2 == 0 ? 90 : 270) : ",,").append('\n');
+            text.append(i)
+                    .append(leg ? ",80," + (i / 45 % 2 == 0 ? 90 : 270) : ",,")
+                    .append('\n');
         }
         String log = sent(member, draft, text.toString());
         assertThat(member.postForm(
                                 log + "/columns",
                                 Map.of(
-                                        "time", "1", "timeUnit", "SECONDS", "groundSpeed", "2", "groundSpeedUnit", "KT",
-                                        "track", "3", "trackUnit", "DEG"))
+                                        "time",
+                                        "1",
+                                        "timeUnit",
+                                        "SECONDS",
+                                        "groundSpeed",
+                                        "2",
+                                        "groundSpeedUnit",
+                                        "KT",
+                                        "track",
+                                        "3",
+                                        "trackUnit",
+                                        "DEG"))
                         .statusCode())
                 .isEqualTo(303);
         Reading.finish(context());

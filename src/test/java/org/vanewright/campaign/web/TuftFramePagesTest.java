@@ -7,6 +7,7 @@ import java.net.http.HttpResponse;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -20,7 +21,6 @@ import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.Test;
 import org.vanewright.account.Role;
-import org.vanewright.engineering.tuft.GreyFrame;
 import org.vanewright.engineering.tuft.SyntheticTufts;
 import org.vanewright.engineering.tuft.TuftMark;
 import org.vanewright.engineering.tuft.TuftSurvey;
@@ -50,7 +50,15 @@ class TuftFramePagesTest extends ServerTest {
         JsonNode created = json(postJson(API, document.toString(), "Authorization", token(member)), 201);
         String tufts = "/campaigns/drafts/" + created.get("id").asString() + "/tufts";
         Map<String, String> grid = Map.of(
-                "surface", "Wing", "side", "UPPER", "wings", "RIGHT", "stationsMm", "1000 2000 3000", "chordPercent",
+                "surface",
+                "Wing",
+                "side",
+                "UPPER",
+                "wings",
+                "RIGHT",
+                "stationsMm",
+                "1000 2000 3000",
+                "chordPercent",
                 "40 80");
         assertThat(member.postForm(tufts, grid).statusCode()).isEqualTo(303);
         return member.page(tufts, 200).select("a.button[href*=/tufts/]").attr("href");
@@ -68,18 +76,8 @@ class TuftFramePagesTest extends ServerTest {
 
     private static List<byte[]> frames(SyntheticTufts picture, int count, String format) {
         return IntStream.range(0, count)
-                .mapToObj(i -> Pictures.encoded(grey(picture.frame(0.7 * i, -0.4 * i, 1, 2)), format))
+                .mapToObj(i -> Pictures.encoded(Pictures.grey(picture.frame(0.7 * i, -0.4 * i, 1, 2)), format))
                 .toList();
-    }
-
-    private static BufferedImage grey(GreyFrame frame) {
-        BufferedImage image = new BufferedImage(frame.widthPx(), frame.heightPx(), BufferedImage.TYPE_INT_RGB);
-        for (int y = 0; y < frame.heightPx(); y++) {
-            for (int x = 0; x < frame.widthPx(); x++) {
-                image.setRGB(x, y, 0x010101 * Math.round(frame.level(x, y)));
-            }
-        }
-        return image;
     }
 
     private static Map<String, String> typed(List<TuftMark> marks) {
@@ -157,7 +155,9 @@ class TuftFramePagesTest extends ServerTest {
         assertThat(parsed(again, 422).select("#form-problems").text())
                 .as("the same form sent twice must not undo what somebody saw")
                 .contains("a new survey");
-        assertThat(member.page(grid + "/frames", 200).select("textarea[name=marks]").text())
+        assertThat(member.page(grid + "/frames", 200)
+                        .select("textarea[name=marks]")
+                        .text())
                 .as("marked once")
                 .startsWith("1 ");
     }
@@ -172,13 +172,11 @@ class TuftFramePagesTest extends ServerTest {
             BufferedImage image = Pictures.decoded(upright);
             BufferedImage upsideDown = new BufferedImage(WIDTH, HEIGHT, BufferedImage.TYPE_INT_RGB);
             for (int i = 0; i < WIDTH * HEIGHT; i++) {
-                upsideDown.setRGB(
-                        WIDTH - 1 - i % WIDTH, HEIGHT - 1 - i / WIDTH, image.getRGB(i % WIDTH, i / WIDTH));
+                upsideDown.setRGB(WIDTH - 1 - i % WIDTH, HEIGHT - 1 - i / WIDTH, image.getRGB(i % WIDTH, i / WIDTH));
             }
             turned.add(Pictures.withExif(Pictures.encoded(upsideDown, "jpeg"), 3));
         }
-        HttpResponse<String> sent =
-                member.postFiles(grid + "/frames", typed(picture.marks()), "frames", turned);
+        HttpResponse<String> sent = member.postFiles(grid + "/frames", typed(picture.marks()), "frames", turned);
         assertThat(sent.statusCode()).as(sent.body()).isEqualTo(303);
         JsonNode kept = content(member, grid).get("tufts").get(0).get("surveys").get(0);
         assertThat(kept.get("frames").get("proposed").asString()).isEqualTo(TuftSurvey.letters(picture.states()));
@@ -196,11 +194,13 @@ class TuftFramePagesTest extends ServerTest {
         Map<String, List<byte[]>> hostile = new LinkedHashMap<>();
         hostile.put("5 to 60 frames", good.subList(0, 4));
         hostile.put("5 to 60 frames.", Collections.nCopies(61, small));
-        hostile.put("a JPEG or PNG; frame 6 is another kind of file", with(good, "no picture".getBytes(StandardCharsets.UTF_8)));
+        hostile.put(
+                "a JPEG or PNG; frame 6 is another kind of file",
+                with(good, "no picture".getBytes(StandardCharsets.UTF_8)));
         hostile.put("at most 40 megapixels", with(good, huge()));
-        hostile.put("frame 6 is a picture that cannot be decoded", with(good, java.util.Arrays.copyOf(good.get(0), 400)));
+        hostile.put("frame 6 is a picture that cannot be decoded", with(good, Arrays.copyOf(good.get(0), 400)));
         hostile.put("as the first; frame 6 has 160 × 120 pixels", with(good, small));
-        hostile.put("frame 6 has 8388609 bytes", with(good, java.util.Arrays.copyOf(good.get(0), 8 * 1024 * 1024 + 1)));
+        hostile.put("frame 6 has 8388609 bytes", with(good, Arrays.copyOf(good.get(0), 8 * 1024 * 1024 + 1)));
         hostile.put("1 of 6 fit together", Collections.nCopies(6, black));
         hostile.forEach((reason, files) -> {
             Map<String, String> typed = typed(picture.marks());
@@ -208,7 +208,9 @@ class TuftFramePagesTest extends ServerTest {
             assertThat(refused.statusCode()).as(reason).isEqualTo(422);
             Document page = Jsoup.parse(refused.body());
             assertThat(page.select("#frames-error").text()).as(reason).contains(reason.replaceAll("\\.$", ""));
-            assertThat(page.select("textarea[name=marks]").text()).as("nothing typed is lost").startsWith("1 ");
+            assertThat(page.select("textarea[name=marks]").text())
+                    .as("nothing typed is lost")
+                    .startsWith("1 ");
         });
         assertThat(content(member, grid).get("tufts").get(0).has("surveys")).isFalse();
     }
@@ -259,7 +261,8 @@ class TuftFramePagesTest extends ServerTest {
         Document page = parsed(member.postFiles(grid + "/frames", condition, "frames", files), 422);
         assertThat(page.select("#form-problems li")).hasSize(3);
         assertThat(content(member, grid).get("tufts").get(0).has("surveys")).isFalse();
-        assertThat(member.page(grid.replaceFirst("/[^/]+$", "/unknown/frames"), 404).text())
+        assertThat(member.page(grid.replaceFirst("/[^/]+$", "/unknown/frames"), 404)
+                        .text())
                 .doesNotContain("Exception");
     }
 }

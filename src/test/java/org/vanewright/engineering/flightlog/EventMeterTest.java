@@ -82,7 +82,8 @@ class EventMeterTest {
         FoundEvent leg = measured(EventKind.LEG, 20, 40, ramp());
         assertThat(leg.groundSpeedKt()).isCloseTo(130, within(0.5));
         assertThat(leg.trackDeg()).isCloseTo(350, within(1e-6));
-        assertThat(measured(EventKind.CRUISE, 20, 40, ramp()).indicatedAirspeedKt()).isCloseTo(51.2, within(0.4));
+        assertThat(measured(EventKind.CRUISE, 20, 40, ramp()).indicatedAirspeedKt())
+                .isCloseTo(51.2, within(0.4));
     }
 
     @Test

@@ -49,7 +49,8 @@ class ClimbBudgetTest {
                         700,
                         4000,
                         12,
-                        Airspeeds.ofCalibrated(60, StandardAtmosphere.at(4000, 12.0)).trueAirspeedKt(),
+                        Airspeeds.ofCalibrated(60, StandardAtmosphere.at(4000, 12.0))
+                                .trueAirspeedKt(),
                         540),
                 WING,
                 STANDARD_KG);
@@ -82,8 +83,8 @@ class ClimbBudgetTest {
     @Test
     void nonsenseIsRefused() {
         assertThatThrownBy(() -> new ClimbBudget(-1, 0, 1e9, 0).of(AT, WING, STANDARD_KG, 690, 0, 6))
-                .isInstanceOfSatisfying(InvalidInputException.class, e -> assertThat(e.problems())
-                        .extracting("field")
-                        .containsExactly("airspeedKt", "altitudeFt"));
+                .isInstanceOfSatisfying(
+                        InvalidInputException.class,
+                        e -> assertThat(e.problems()).extracting("field").containsExactly("airspeedKt", "altitudeFt"));
     }
 }

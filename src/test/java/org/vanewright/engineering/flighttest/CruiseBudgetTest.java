@@ -39,8 +39,7 @@ class CruiseBudgetTest {
      */
     @Test
     void contributionsByHand() {
-        UncertaintyBudget budget =
-                new CruiseBudget(1, 0.5, 5, 2, 50, 1).of(AT, level(0), STANDARD_KG, 92, 0.3, 6);
+        UncertaintyBudget budget = new CruiseBudget(1, 0.5, 5, 2, 50, 1).of(AT, level(0), STANDARD_KG, 92, 0.3, 6);
         double speed = 90 * Math.sqrt(560.0 / 540);
         assertThat(budget.unit()).isEqualTo("kt");
         assertThat(budget.value()).isEqualTo(92);
@@ -59,8 +58,7 @@ class CruiseBudgetTest {
         CruiseBudget.Level level = new CruiseBudget.Level(1.0 / 3, 0.05, 7, 1.2 * level(0).standardPower());
         UncertaintyBudget budget = new CruiseBudget(0, 0, 0, 0, 0, 0).of(AT, level, STANDARD_KG, 92, 0.1, 9);
         double speed = 90 * Math.sqrt(560.0 / 540) * Math.cbrt(1.2);
-        assertThat(contribution(budget, "Exponent of power"))
-                .isCloseTo(speed * Math.log(1.2) * 0.05, within(1e-3));
+        assertThat(contribution(budget, "Exponent of power")).isCloseTo(speed * Math.log(1.2) * 0.05, within(1e-3));
     }
 
     /** Speeds drawn with every cause at once scatter by what the budget says. */
@@ -70,17 +68,15 @@ class CruiseBudgetTest {
         CruiseBudget.Level level = level(0);
         double[] speeds = new double[10_000];
         for (int i = 0; i < speeds.length; i++) {
-            AirState air = StandardAtmosphere.at(
-                    4000 + 100 * chance.nextGaussian(), 12 + 2 * chance.nextGaussian());
+            AirState air = StandardAtmosphere.at(4000 + 100 * chance.nextGaussian(), 12 + 2 * chance.nextGaussian());
             double read = 90 + 0.6 * chance.nextGaussian() + 2 * (chance.nextDouble() - 0.5);
             double trueKt = Airspeeds.ofCalibrated(read, air).trueAirspeedKt();
-            CruisePoint point = CruisePoint.in(
-                    air, trueKt, 65 + 2 * chance.nextGaussian(), 540 + 8 * chance.nextGaussian());
+            CruisePoint point =
+                    CruisePoint.in(air, trueKt, 65 + 2 * chance.nextGaussian(), 540 + 8 * chance.nextGaussian());
             speeds[i] = point.standardAirspeedKt(STANDARD_KG)
                     * Math.cbrt(level.standardPower() / point.standardPowerKw(STANDARD_KG));
         }
-        UncertaintyBudget budget =
-                new CruiseBudget(2, 0.6, 8, 2, 100, 2).of(AT, level, STANDARD_KG, 92, 0, 6);
+        UncertaintyBudget budget = new CruiseBudget(2, 0.6, 8, 2, 100, 2).of(AT, level, STANDARD_KG, 92, 0, 6);
         assertThat(Sample.of(speeds).standardDeviation())
                 .isCloseTo(budget.combined(), within(0.03 * budget.combined()));
     }
@@ -88,8 +84,10 @@ class CruiseBudgetTest {
     @Test
     void nonsenseIsRefused() {
         assertThatThrownBy(() -> new CruiseBudget(-1, Double.NaN, 0, 0, 0, 90).of(AT, level(0), 560, 92, 0, 6))
-                .isInstanceOfSatisfying(InvalidInputException.class, e -> assertThat(e.problems())
-                        .extracting("field")
-                        .containsExactly("resolutionKt", "calibrationKt", "temperatureC"));
+                .isInstanceOfSatisfying(
+                        InvalidInputException.class,
+                        e -> assertThat(e.problems())
+                                .extracting("field")
+                                .containsExactly("resolutionKt", "calibrationKt", "temperatureC"));
     }
 }

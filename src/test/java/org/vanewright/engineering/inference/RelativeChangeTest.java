@@ -32,7 +32,8 @@ class RelativeChangeTest {
             Comparison c = comparison(design, -1.8, 0.4);
             RelativeChange change = Objects.requireNonNull(RelativeChange.of(c, 45, 0.3));
             double covariance = design == Comparison.Design.INDEPENDENT ? -0.09 : -0.08;
-            for (double r : new double[] {change.interval().low(), change.interval().high()}) {
+            for (double r :
+                    new double[] {change.interval().low(), change.interval().high()}) {
                 double variance = 0.16 - 2 * r * covariance + r * r * 0.09;
                 assertThat(Math.abs(-1.8 - r * 45)).isCloseTo(t * Math.sqrt(variance), within(1e-9));
             }
@@ -69,12 +70,10 @@ class RelativeChangeTest {
                 baseline[i] = 400 + 100 * chance.nextGaussian();
                 modified[i] = 320 + 100 * chance.nextGaussian();
                 double day = 40 * chance.nextGaussian();
-                blocks.add(new double[] {
-                    400 + day + 60 * chance.nextGaussian(), 320 + day + 60 * chance.nextGaussian()
-                });
+                blocks.add(
+                        new double[] {400 + day + 60 * chance.nextGaussian(), 320 + day + 60 * chance.nextGaussian()});
             }
-            held[0] += holds(
-                    Welch.compare(Sample.of(baseline), Sample.of(modified), 0.95), Sample.of(baseline));
+            held[0] += holds(Welch.compare(Sample.of(baseline), Sample.of(modified), 0.95), Sample.of(baseline));
             held[1] += holds(
                     Blocked.compare(blocks, 0.95).againstBaseline().get(0),
                     Sample.of(blocks.stream().mapToDouble(b -> b[0]).toArray()));

@@ -68,7 +68,8 @@ class FrameSequenceTest {
         assertThat(same.sharpness()).isCloseTo(1, within(1e-9));
         double highest = 0;
         for (int seed = 2; seed < 10; seed++) {
-            FrameShift other = new PhaseCorrelation(frame, ALL, 30).of(elsewhere(seed).frame(0, 0, 1, 5));
+            FrameShift other =
+                    new PhaseCorrelation(frame, ALL, 30).of(elsewhere(seed).frame(0, 0, 1, 5));
             highest = Math.max(highest, other.sharpness());
         }
         assertThat(highest).isLessThan(FrameSequence.LEAST_SHARPNESS);
@@ -78,10 +79,7 @@ class FrameSequenceTest {
         FrameSequence sequence = new FrameSequence(picture.frame(0, 0, 1, noise), new ArrayList<>(picture.marks()));
         for (int i = 1; i < frames; i++) {
             sequence.add(picture.frame(
-                    6 * chance.nextDouble() - 3,
-                    6 * chance.nextDouble() - 3,
-                    0.85 + 0.3 * chance.nextDouble(),
-                    noise));
+                    6 * chance.nextDouble() - 3, 6 * chance.nextDouble() - 3, 0.85 + 0.3 * chance.nextDouble(), noise));
         }
         return sequence.finish();
     }
@@ -162,9 +160,10 @@ class FrameSequenceTest {
         for (int i = 1; i < 4; i++) {
             sequence.add(first);
         }
-        assertThatThrownBy(sequence::finish).isInstanceOfSatisfying(InvalidInputException.class, e -> assertThat(
-                        e.problems().get(0).allowed())
-                .contains("at least 5"));
+        assertThatThrownBy(sequence::finish)
+                .isInstanceOfSatisfying(
+                        InvalidInputException.class,
+                        e -> assertThat(e.problems().get(0).allowed()).contains("at least 5"));
         assertThatThrownBy(() -> sequence.add(new GreyFrame(2, 2, new float[4])))
                 .isInstanceOf(InvalidInputException.class);
         for (int i = 4; i < FrameSequence.MOST; i++) {
@@ -186,9 +185,9 @@ class FrameSequenceTest {
                 List.of(new TuftMark(10, 10, Double.NaN, 10)),
                 Collections.nCopies(30, new TuftMark(10, 10, 200, 200)))) {
             assertThatThrownBy(() -> new FrameSequence(frame, new ArrayList<>(marks)))
-                    .isInstanceOfSatisfying(InvalidInputException.class, e -> assertThat(
-                                    e.problems().get(0).field())
-                            .startsWith("marks"));
+                    .isInstanceOfSatisfying(
+                            InvalidInputException.class,
+                            e -> assertThat(e.problems().get(0).field()).startsWith("marks"));
         }
     }
 }

@@ -116,8 +116,7 @@ public final class SyntheticTufts {
             return;
         }
         double swing = state == TuftState.STEADY ? 2 : state == TuftState.UNSTEADY ? 35 : 20;
-        double turn = Math.toRadians(
-                (state == TuftState.REVERSED ? 180 : 0) + swing * (2 * chance.nextDouble() - 1));
+        double turn = Math.toRadians((state == TuftState.REVERSED ? 180 : 0) + swing * (2 * chance.nextDouble() - 1));
         double alongX = mark.tipX() - mark.rootX();
         double alongY = mark.tipY() - mark.rootY();
         double x = mark.rootX() + rightPx;
