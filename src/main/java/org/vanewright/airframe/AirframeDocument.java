@@ -5,6 +5,7 @@ import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.vanewright.record.Lists;
 import org.vanewright.record.RecordContent;
 import org.vanewright.record.photograph.PhotographUse;
 import org.vanewright.record.provenance.FigureGroup;

@@ -2,6 +2,7 @@ package org.vanewright.airframe;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.vanewright.record.Lists;
 
 /**
  * A lifting surface, described for the right-hand side; the left mirrors it. A fin stands alone.

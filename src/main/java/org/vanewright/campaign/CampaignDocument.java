@@ -5,9 +5,9 @@ import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.vanewright.record.Lists;
 import org.vanewright.record.RecordContent;
 import org.vanewright.record.RecordUse;
 import org.vanewright.record.RevisionRef;
@@ -44,22 +44,16 @@ public record CampaignDocument(
     public CampaignDocument {
         name = name == null ? "" : name;
         plan = plan == null ? PlanDocument.NONE : plan;
-        points = present(points);
-        handling = present(handling);
-        tufts = present(tufts);
-        provenance = present(provenance);
-        photographs = present(photographs);
+        points = Lists.present(points);
+        handling = Lists.present(handling);
+        tufts = Lists.present(tufts);
+        provenance = Lists.present(provenance);
+        photographs = Lists.present(photographs);
     }
 
     /** A plan of which nothing has been flown. */
     public CampaignDocument(String name, @Nullable String description, PlanDocument plan, boolean invented) {
         this(name, description, plan, List.of(), List.of(), List.of(), invented, List.of(), List.of());
-    }
-
-    static <T> List<T> present(@Nullable List<? extends @Nullable T> list) {
-        return list == null
-                ? List.of()
-                : list.stream().filter(Objects::nonNull).map(e -> (T) e).toList();
     }
 
     /** As read from JSON, where {@code invented} may be left out and then is false. */

@@ -113,7 +113,13 @@ public final class CampaignRules {
             String at = "instruments[" + i + "]";
             checks.text(at + ".name", each.name(), 120);
             checks.present(at + ".quantity", each.quantity(), "what it shows");
-            checks.range(at + ".resolution", each.resolution(), 0.0001, 1000, "");
+            InstrumentDocument.Quantity shown = each.quantity();
+            checks.range(
+                    at + ".resolution",
+                    each.resolution(),
+                    0.0001,
+                    shown == null ? 1000 : shown.coarsest(),
+                    shown == null ? "" : shown.unit());
             checks.require(
                     each.calibratedOn() == null || isDay(each.calibratedOn()),
                     at + ".calibratedOn",

@@ -18,23 +18,25 @@ public record InstrumentDocument(
 
     /** What can be read, with the unit in which it is recorded. */
     public enum Quantity {
-        AIRSPEED("Airspeed", "kt"),
-        ALTITUDE("Altitude", "ft"),
-        TEMPERATURE("Outside air temperature", "°C"),
-        MASS("Mass", "kg"),
-        FUEL("Fuel used", "kg"),
-        GROUND_SPEED("Ground speed", "kt"),
-        TRACK("Track or heading", "°"),
-        LOAD_FACTOR("Load factor", ""),
-        POWER("Power", "%"),
-        TIME("Time", "s");
+        AIRSPEED("Airspeed", "kt", 20),
+        ALTITUDE("Altitude", "ft", 500),
+        TEMPERATURE("Outside air temperature", "°C", 10),
+        MASS("Mass", "kg", 100),
+        FUEL("Fuel used", "kg", 100),
+        GROUND_SPEED("Ground speed", "kt", 20),
+        TRACK("Track or heading", "°", 20),
+        LOAD_FACTOR("Load factor", "", 0.5),
+        POWER("Power", "%", 25),
+        TIME("Time", "s", 1000);
 
         private final String label;
         private final String unit;
+        private final double coarsest;
 
-        Quantity(String label, String unit) {
+        Quantity(String label, String unit, double coarsest) {
             this.label = label;
             this.unit = unit;
+            this.coarsest = coarsest;
         }
 
         public String label() {
@@ -43,6 +45,11 @@ public record InstrumentDocument(
 
         public String unit() {
             return unit;
+        }
+
+        /** A step that is read no finer is a mistyped one: common practice, no source. */
+        double coarsest() {
+            return coarsest;
         }
     }
 }

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.vanewright.record.Lists;
 import org.vanewright.record.RevisionRef;
 
 /**
@@ -39,10 +40,10 @@ public record PlanDocument(
 
     @SuppressWarnings("NullAway") // documents arrive with parts missing; the rules name them
     public PlanDocument {
-        configurations = CampaignDocument.present(configurations);
+        configurations = Lists.present(configurations);
         conditions = conditions == null ? ConditionsDocument.NONE : conditions;
-        instruments = CampaignDocument.present(instruments);
-        roles = CampaignDocument.present(roles);
+        instruments = Lists.present(instruments);
+        roles = Lists.present(roles);
         repeats = repeats == null ? RepeatsDocument.NONE : repeats;
         calibration = calibration == null ? CalibrationDocument.NONE : calibration;
     }

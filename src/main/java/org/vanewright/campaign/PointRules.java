@@ -31,7 +31,7 @@ public final class PointRules {
         whole("block", p.block(), false, checks);
         checks.require(p.at() == null || isInstant(p.at()), "at", p.at(), "a time such as 2026-05-02T09:14:00Z");
         checks.range("indicatedAirspeedKt", p.indicatedAirspeedKt(), 5, 350, "kt");
-        checks.range("pressureAltitudeFt", p.pressureAltitudeFt(), -1500, 25_000, "ft");
+        checks.range("pressureAltitudeFt", p.pressureAltitudeFt(), -1000, 25_000, "ft");
         checks.range("outsideAirTemperatureC", p.outsideAirTemperatureC(), -60, 60, "°C");
         checks.optionalText("remark", p.remark(), 1000);
         if (kind) {

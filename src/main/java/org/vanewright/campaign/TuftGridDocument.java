@@ -5,6 +5,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.vanewright.engineering.section.SurfaceSide;
 import org.vanewright.engineering.tuft.Wings;
+import org.vanewright.record.Lists;
 
 /**
  * Tufts on a surface, and what was seen of them.
@@ -27,9 +28,9 @@ public record TuftGridDocument(
         @JsonInclude(JsonInclude.Include.NON_EMPTY) List<TuftSurveyDocument> surveys) {
     @SuppressWarnings("NullAway") // documents arrive with parts missing; the rules name them
     public TuftGridDocument {
-        stationsMm = CampaignDocument.present(stationsMm);
-        chordFractions = CampaignDocument.present(chordFractions);
-        surveys = CampaignDocument.present(surveys);
+        stationsMm = Lists.present(stationsMm);
+        chordFractions = Lists.present(chordFractions);
+        surveys = Lists.present(surveys);
     }
 
     /** The same tufts with other surveys. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.vanewright.engineering.input.Checks;
 import org.vanewright.engineering.input.FieldProblem;
@@ -122,13 +123,19 @@ public class TuftRecording {
         List<TuftSurveyDocument> all = new ArrayList<>(grid.surveys());
         boolean known = all.stream().anyMatch(s -> id.equals(s.id()));
         if (known) {
-            all.replaceAll(s -> id.equals(s.id()) ? survey : s);
+            all.replaceAll(s -> id.equals(s.id()) ? survey.withFrames(either(survey.frames(), s.frames())) : s);
         } else if (all.size() < TuftRules.MAX_SURVEYS) {
             all.add(survey);
         } else {
             throw refused("states", "one more survey", "at most " + TuftRules.MAX_SURVEYS + " surveys of one grid");
         }
         return grid.withSurveys(all);
+    }
+
+    /** A form brings no frames; what was made of them stays with the survey. */
+    private static @Nullable TuftFramesDocument either(
+            @Nullable TuftFramesDocument brought, @Nullable TuftFramesDocument kept) {
+        return brought == null ? kept : brought;
     }
 
     /** Takes a survey out of the draft; earlier versions of the draft keep it. */

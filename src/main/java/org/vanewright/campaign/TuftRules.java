@@ -104,6 +104,9 @@ public final class TuftRules {
         checks.optionalText("remark", survey.remark(), 1000);
         states(survey.states(), grid.size(), checks);
         photographs(survey.photographs(), campaign.photographs(), checks);
+        if (survey.frames() != null) {
+            checks.addUnder("frames", TuftFrameRules.check(survey.frames(), grid.size()));
+        }
         return checks.problems();
     }
 

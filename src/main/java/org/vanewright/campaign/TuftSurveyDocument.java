@@ -3,6 +3,7 @@ package org.vanewright.campaign;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.vanewright.record.Lists;
 
 /**
  * What a grid's tufts did at one condition.
@@ -17,6 +18,7 @@ import org.jspecify.annotations.Nullable;
  *     the right side, then the left; within a side by stations outboard; within a station from front to rear
  * @param photographs of it, by the SHA-256 of photographs of the campaign
  * @param remark anything else
+ * @param frames what the service proposed from still frames, if there were any; what counts are the states
  */
 @JsonInclude(JsonInclude.Include.NON_EMPTY)
 public record TuftSurveyDocument(
@@ -28,14 +30,33 @@ public record TuftSurveyDocument(
         @Nullable String at,
         @Nullable String states,
         List<String> photographs,
-        @Nullable String remark) {
+        @Nullable String remark,
+        @Nullable TuftFramesDocument frames) {
     @SuppressWarnings("NullAway") // documents arrive with parts missing; the rules name them
     public TuftSurveyDocument {
-        photographs = CampaignDocument.present(photographs);
+        photographs = Lists.present(photographs);
     }
 
     /** The same with other photographs. */
     public TuftSurveyDocument withPhotographs(List<String> other) {
-        return new TuftSurveyDocument(id, configuration, indicatedAirspeedKt, flaps, power, at, states, other, remark);
+        return new TuftSurveyDocument(
+                id, configuration, indicatedAirspeedKt, flaps, power, at, states, other, remark, frames);
+    }
+
+    /** The same with other states. */
+    public TuftSurveyDocument withStates(String other) {
+        return new TuftSurveyDocument(
+                id, configuration, indicatedAirspeedKt, flaps, power, at, other, photographs, remark, frames);
+    }
+
+    /** The same with what was made of still frames. */
+    public TuftSurveyDocument withFrames(@Nullable TuftFramesDocument other) {
+        return new TuftSurveyDocument(
+                id, configuration, indicatedAirspeedKt, flaps, power, at, states, photographs, remark, other);
+    }
+
+    /** Whether there is a proposal that nobody has gone through, so that no tuft counts as seen. */
+    public boolean unconfirmed() {
+        return frames != null && states != null && states.matches("-*");
     }
 }

@@ -5,9 +5,9 @@ import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.vanewright.engineering.solid.DeviceDesign;
+import org.vanewright.record.Lists;
 import org.vanewright.record.RecordContent;
 import org.vanewright.record.photograph.PhotographUse;
 import org.vanewright.record.provenance.FigureGroup;
@@ -45,8 +45,8 @@ public record DeviceDocument(
     @SuppressWarnings("NullAway") // documents arrive with parts missing; the rules name them
     public DeviceDocument {
         name = name == null ? "" : name;
-        provenance = present(provenance);
-        photographs = present(photographs);
+        provenance = Lists.present(provenance);
+        photographs = Lists.present(photographs);
     }
 
     /** One that says nothing of origins and has no photographs. */
@@ -72,12 +72,6 @@ public record DeviceDocument(
                 invented,
                 List.of(),
                 List.of());
-    }
-
-    private static <T> List<T> present(@Nullable List<? extends @Nullable T> list) {
-        return list == null
-                ? List.of()
-                : list.stream().filter(Objects::nonNull).map(e -> (T) e).toList();
     }
 
     /** As read from JSON, where {@code invented} may be left out and then is false. */

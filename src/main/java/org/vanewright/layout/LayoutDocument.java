@@ -4,10 +4,10 @@ import com.fasterxml.jackson.annotation.JsonCreator;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
-import java.util.Objects;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.vanewright.record.Lists;
 import org.vanewright.record.RecordContent;
 import org.vanewright.record.RecordUse;
 import org.vanewright.record.RevisionRef;
@@ -37,20 +37,14 @@ public record LayoutDocument(
         implements RecordContent {
     @SuppressWarnings("NullAway") // documents arrive with parts missing; the rules name them
     public LayoutDocument {
-        provenance = present(provenance);
-        photographs = present(photographs);
+        provenance = Lists.present(provenance);
+        photographs = Lists.present(photographs);
     }
 
     /** One that says nothing of origins and has no photographs. */
     public LayoutDocument(
             String name, @Nullable String description, RevisionRef airframe, List<RowDocument> rows, boolean invented) {
         this(name, description, airframe, rows, invented, List.of(), List.of());
-    }
-
-    private static <T> List<T> present(@Nullable List<? extends @Nullable T> list) {
-        return list == null
-                ? List.of()
-                : list.stream().filter(Objects::nonNull).map(e -> (T) e).toList();
     }
 
     /** As read from JSON, where {@code invented} may be left out and then is false. */

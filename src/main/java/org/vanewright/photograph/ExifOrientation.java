@@ -71,6 +71,11 @@ record ExifOrientation(int code) {
         return UPRIGHT;
     }
 
+    /** Whether width and height change places. */
+    boolean lying() {
+        return code >= 5;
+    }
+
     /** The picture turned so that it stands upright. */
     BufferedImage apply(BufferedImage picture) {
         if (code == 1) {
@@ -87,8 +92,7 @@ record ExifOrientation(int code) {
             case 7 -> new AffineTransform(0, -1, -1, 0, h, w);
             default -> new AffineTransform(0, -1, 1, 0, 0, w);
         };
-        boolean lying = code >= 5;
-        BufferedImage upright = new BufferedImage(lying ? h : w, lying ? w : h, BufferedImage.TYPE_INT_RGB);
+        BufferedImage upright = new BufferedImage(lying() ? h : w, lying() ? w : h, BufferedImage.TYPE_INT_RGB);
         return new AffineTransformOp(turn, AffineTransformOp.TYPE_NEAREST_NEIGHBOR).filter(picture, upright);
     }
 }

@@ -241,6 +241,7 @@ public final class Drafts<T extends RecordContent> {
             Draft<T> draft = ownedOpen(id, person);
             desk.drafts().move(id, draft.state(), DraftState.DISCARDED);
             desk.log(person, "draft.discarded", subject(summary(id)), "");
+            desk.tell(new DraftDiscarded(service.kind(), id));
             return draft;
         });
     }

@@ -83,4 +83,9 @@ public class RecordDesk {
     void tell(RevisionEvent event) {
         events.publishEvent(event);
     }
+
+    /** Tells those who keep something beside a draft, before the change is there to be seen. */
+    void tell(DraftDiscarded event) {
+        events.publishEvent(event);
+    }
 }

@@ -142,7 +142,7 @@ public abstract class RevisionRepository<T extends RecordContent> {
      */
     @Transactional
     public Revision<T> publishNew(T content, String contributor, @Nullable RevisionRef derivedFrom) {
-        return inserts.insertFirst(shipped(content, contributor, derivedFrom));
+        return noted(inserts.insertFirst(shipped(content, contributor, derivedFrom)));
     }
 
     /**
@@ -161,7 +161,7 @@ public abstract class RevisionRepository<T extends RecordContent> {
         if (!supersede(base)) {
             throw refusal(base);
         }
-        return inserts.insertNext(base.slug(), frozen);
+        return noted(inserts.insertNext(base.slug(), frozen));
     }
 
     /**
@@ -186,10 +186,15 @@ public abstract class RevisionRepository<T extends RecordContent> {
                 RecordState.SUBMITTED,
                 at -> Standing.submitted(contributor.id(), licence, summary, draftId));
         if (slug == null) {
-            return inserts.insertFirst(frozen);
+            return noted(inserts.insertFirst(frozen));
         }
         lock(slug);
-        return inserts.insertNext(slug, frozen);
+        return noted(inserts.insertNext(slug, frozen));
+    }
+
+    private Revision<T> noted(Revision<T> revision) {
+        inserted(revision);
+        return revision;
     }
 
     /**
@@ -254,15 +259,27 @@ public abstract class RevisionRepository<T extends RecordContent> {
     }
 
     /**
-     * Published revisions in whose text something stands, newest first. The text is canonical JSON, so a property with its
-     * value is written in one way only.
-     *
-     * @param pattern as in {@code like}; what may be a wildcard in a value must not come from outside
+     * Keeps beside a new revision what is asked for besides its text, in the transaction that inserts it. Nothing unless a
+     * feature says so.
      */
-    protected List<Revision<T>> publishedLike(String pattern, int most) {
-        return jdbc.sql(rows.select("where state = 'PUBLISHED' and content like :pattern"
+    protected void inserted(Revision<T> revision) {}
+
+    /**
+     * Published revisions that a table of links names, newest first. The table has {@code slug} and {@code revision} of
+     * theirs.
+     *
+     * @param links name of the table
+     * @param column of it that holds what is looked for
+     */
+    protected List<Revision<T>> publishedLinked(String links, String column, String sought, int most) {
+        if (!(links + column).matches("[a-z_]+")) {
+            throw new IllegalArgumentException("not names of a table and a column: " + links + ", " + column);
+        }
+        return jdbc.sql(rows.select("where state = 'PUBLISHED' and exists (select 1 from " + links
+                        + " l where l.slug = "
+                        + table + ".slug and l.revision = " + table + ".revision and l." + column + " = :sought)"
                         + " order by published_at desc, slug fetch first :most rows only"))
-                .param("pattern", pattern)
+                .param("sought", sought)
                 .param("most", most)
                 .query(rows::revision)
                 .list();

@@ -21,7 +21,7 @@ class TuftRulesTest {
             @Nullable Double knots,
             @Nullable String states,
             List<String> photographs) {
-        return new TuftSurveyDocument(id, key, knots, null, null, null, states, photographs, null);
+        return new TuftSurveyDocument(id, key, knots, null, null, null, states, photographs, null, null);
     }
 
     private static TuftGridDocument grid(List<TuftSurveyDocument> surveys) {

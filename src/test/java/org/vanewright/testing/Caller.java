@@ -6,7 +6,9 @@ import java.net.HttpCookie;
 import java.net.URI;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import java.util.stream.Collectors;
@@ -74,20 +76,28 @@ public class Caller {
 
     /** A form with one file of any bytes beside its fields. */
     public HttpResponse<String> postFile(String path, Map<String, String> fields, String field, byte[] content) {
+        return postFiles(path, fields, field, List.of(content));
+    }
+
+    /** A form with several files in one field beside its others. */
+    public HttpResponse<String> postFiles(
+            String path, Map<String, String> fields, String field, List<byte[]> contents) {
         String boundary = UUID.randomUUID().toString();
         StringBuilder before = new StringBuilder(part(boundary, "name=\"" + TOKEN + "\"", token()));
         fields.forEach((name, value) -> before.append(part(boundary, "name=\"" + name + "\"", value)));
-        before.append("--")
-                .append(boundary)
-                .append("\r\nContent-Disposition: form-data; name=\"")
-                .append(field)
-                .append("\"; filename=\"../../photo.php\"\r\nContent-Type: text/html\r\n\r\n");
+        List<HttpRequest.BodyPublisher> body = new ArrayList<>();
+        body.add(HttpRequest.BodyPublishers.ofString(before.toString(), UTF_8));
+        for (byte[] content : contents) {
+            String head = "--" + boundary + "\r\nContent-Disposition: form-data; name=\"" + field
+                    + "\"; filename=\"../../photo.php\"\r\nContent-Type: text/html\r\n\r\n";
+            body.add(HttpRequest.BodyPublishers.ofString(head, UTF_8));
+            body.add(HttpRequest.BodyPublishers.ofByteArray(content));
+            body.add(HttpRequest.BodyPublishers.ofString("\r\n", UTF_8));
+        }
+        body.add(HttpRequest.BodyPublishers.ofString("--" + boundary + "--\r\n", UTF_8));
         return send(request(path)
                 .header("Content-Type", "multipart/form-data; boundary=" + boundary)
-                .POST(HttpRequest.BodyPublishers.concat(
-                        HttpRequest.BodyPublishers.ofString(before.toString(), UTF_8),
-                        HttpRequest.BodyPublishers.ofByteArray(content),
-                        HttpRequest.BodyPublishers.ofString("\r\n--" + boundary + "--\r\n", UTF_8))));
+                .POST(HttpRequest.BodyPublishers.concat(body.toArray(HttpRequest.BodyPublisher[]::new))));
     }
 
     private static String part(String boundary, String names, String content) {

@@ -11,6 +11,7 @@ import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.util.Objects;
 import javax.imageio.ImageIO;
+import org.vanewright.engineering.tuft.GreyFrame;
 
 /** Pictures as cameras and drawing programs write them. */
 public final class Pictures {
@@ -30,6 +31,17 @@ public final class Pictures {
         }
         graphics.dispose();
         return picture;
+    }
+
+    /** A frame in grey. */
+    public static BufferedImage grey(GreyFrame frame) {
+        BufferedImage image = new BufferedImage(frame.widthPx(), frame.heightPx(), BufferedImage.TYPE_INT_RGB);
+        for (int y = 0; y < frame.heightPx(); y++) {
+            for (int x = 0; x < frame.widthPx(); x++) {
+                image.setRGB(x, y, 0x010101 * Math.round(frame.level(x, y)));
+            }
+        }
+        return image;
     }
 
     /** @param format {@code jpeg} or {@code png} */

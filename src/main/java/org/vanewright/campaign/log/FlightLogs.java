@@ -44,13 +44,21 @@ public class FlightLogs {
 
     private final LogRepository logs;
     private final LogReader reader;
+    private final LogMeter meter;
     private final CampaignService campaigns;
     private final Recording recording;
     private final Clock clock;
 
-    FlightLogs(LogRepository logs, LogReader reader, CampaignService campaigns, Recording recording, Clock clock) {
+    FlightLogs(
+            LogRepository logs,
+            LogReader reader,
+            LogMeter meter,
+            CampaignService campaigns,
+            Recording recording,
+            Clock clock) {
         this.logs = logs;
         this.reader = reader;
+        this.meter = meter;
         this.campaigns = campaigns;
         this.recording = recording;
         this.clock = clock;
@@ -221,7 +229,7 @@ public class FlightLogs {
      * Makes a test point of events, as the person has seen and changed it. Accepted twice, it counts once.
      *
      * @param numbers one event, or the legs of one airspeed calibration
-     * @param moved where a single event begins and ends by now
+     * @param moved a single event as it was measured last
      * @throws InvalidInputException with every problem of the point, its fields named as in it
      */
     public void accept(String draftId, String logId, List<Integer> numbers, PointDocument point, FoundEvent moved) {
@@ -232,6 +240,17 @@ public class FlightLogs {
             FoundEvent found = events.size() == 1 ? moved : event.found();
             logs.decide(logId, new LogEvent(event.number(), found, LogEvent.Decision.ACCEPTED, point.id()));
         }
+    }
+
+    /**
+     * An event as it is between other times, by reading the log again. Nothing is kept of it.
+     *
+     * @throws InvalidInputException fields {@code startS}, {@code endS}: no interval that can be measured, or nothing was
+     *     recorded in it
+     */
+    public FoundEvent measure(String draftId, String logId, FoundEvent event, double startS, double endS) {
+        requireOpen(draftId);
+        return meter.measure(find(draftId, logId), event, startS, endS);
     }
 
     /** @throws DraftNotFoundException if one is not in the log */

@@ -115,6 +115,12 @@ class LogRepository {
         jdbc.sql("delete from flight_log where id = :id").param("id", id).update();
     }
 
+    public void removeOfDraft(String draftId) {
+        jdbc.sql("delete from flight_log where draft_id = :draft")
+                .param("draft", draftId)
+                .update();
+    }
+
     /** Lets it be read, again where it was read before; what was found before is gone. */
     @Transactional
     public void map(String id, @Nullable LogMapping mapping, Instant at) {

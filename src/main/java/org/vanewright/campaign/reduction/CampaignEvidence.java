@@ -28,7 +28,7 @@ class CampaignEvidence implements FlightEvidence {
     }
 
     private Stream<FlownResult> results(Revision<CampaignDocument> revision, String layoutSlug) {
-        return reductions.of(revision.content()).stream()
+        return reductions.of(revision).stream()
                 .flatMap(reduced -> reduced.conclusions().stream()
                         .filter(c -> c.claim() != null)
                         .flatMap(c -> Stream.ofNullable(

@@ -11,8 +11,10 @@ import org.vanewright.campaign.ConfigurationDocument;
 import org.vanewright.campaign.Measure;
 import org.vanewright.campaign.PointDocument;
 import org.vanewright.engineering.flighttest.StallReduction;
+import org.vanewright.engineering.flighttest.UncertaintyBudget;
 import org.vanewright.engineering.inference.Outliers;
 import org.vanewright.engineering.inference.Sample;
+import org.vanewright.engineering.input.InvalidInputException;
 
 /** Reduces one campaign. */
 final class CampaignReducer {
@@ -22,12 +24,15 @@ final class CampaignReducer {
     private static final double LEAST_LOG_POWER_SPREAD = 0.05;
 
     private static final double CUBE_LAW = 1.0 / 3;
+    /** A rectangle 0.1 to either side: common practice, no source. */
+    private static final double CUBE_LAW_ERROR = 0.1 / Math.sqrt(3);
 
     private final CampaignDocument campaign;
     private final AirframeDocument airframe;
     private final SpeedCalibration calibration;
     private final Measure measure;
     private @Nullable Double slope;
+    private @Nullable Levelling power;
 
     CampaignReducer(CampaignDocument campaign, AirframeDocument airframe, SpeedCalibration calibration) {
         this.campaign = campaign;
@@ -109,8 +114,10 @@ final class CampaignReducer {
                 middle,
                 LEAST_LOG_POWER_SPREAD);
         Levelling levelling = found == null
-                ? new Levelling(CUBE_LAW, middle, p -> Math.log(PointReducer.standardPower(p, mass)))
+                ? Levelling.assumed(
+                        CUBE_LAW, CUBE_LAW_ERROR, middle, p -> Math.log(PointReducer.standardPower(p, mass)))
                 : found;
+        power = levelling;
         slope = levelling.slope();
         return each(all, p -> p.comparedAs(p.value() * Math.exp(levelling.shift(p))));
     }
@@ -138,6 +145,22 @@ final class CampaignReducer {
                 sample.mean(),
                 sample.standardDeviation(),
                 sample.meanInterval(CONFIDENCE),
-                measure == Measure.STALL_SPEED ? Budgets.stall(campaign.plan(), calibration, points) : null);
+                budget(points, sample));
+    }
+
+    private @Nullable UncertaintyBudget budget(List<ReducedPoint> points, Sample sample) {
+        Budgets budgets = new Budgets(campaign.plan(), calibration, points);
+        try {
+            return switch (measure) {
+                case STALL_SPEED -> budgets.stall();
+                case CRUISE_SPEED -> power == null ? null : budgets.cruise(power, sample);
+                case CLIMB_RATE ->
+                    budgets.climb(new PointReducer(campaign.plan(), airframe, calibration).wing(), sample);
+            };
+        } catch (InvalidInputException e) {
+            // An instrument so coarse that a step of its uncertainty leaves what can be flown; the figures stand
+            // without.
+            return null;
+        }
     }
 }

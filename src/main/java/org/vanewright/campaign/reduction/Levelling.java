@@ -9,10 +9,12 @@ import org.jspecify.annotations.Nullable;
  * each configuration's own means, so that a difference between configurations is no part of it.
  *
  * @param slope change of the value with what it depends on
+ * @param error standard uncertainty of the slope
+ * @param degreesOfFreedom of that error; infinite where the slope was assumed
  * @param at level to which values are brought
  * @param of what they depend on
  */
-record Levelling(double slope, double at, ToDoubleFunction<ReducedPoint> of) {
+record Levelling(double slope, double error, double degreesOfFreedom, double at, ToDoubleFunction<ReducedPoint> of) {
     /**
      * @param leastSpread widest spread within a configuration below which there is no slope to find
      * @return null where there is none
@@ -25,6 +27,7 @@ record Levelling(double slope, double at, ToDoubleFunction<ReducedPoint> of) {
             double leastSpread) {
         double products = 0;
         double squares = 0;
+        double values = 0;
         int freedom = -1;
         double widest = 0;
         for (ReducedConfiguration each : configurations) {
@@ -33,13 +36,25 @@ record Levelling(double slope, double at, ToDoubleFunction<ReducedPoint> of) {
             double meanY = points.stream().mapToDouble(value).average().orElse(0);
             for (ReducedPoint point : points) {
                 double dx = of.applyAsDouble(point) - meanX;
-                products += dx * (value.applyAsDouble(point) - meanY);
+                double dy = value.applyAsDouble(point) - meanY;
+                products += dx * dy;
                 squares += dx * dx;
+                values += dy * dy;
             }
             freedom += Math.max(0, points.size() - 1);
             widest = Math.max(widest, spread(points, of));
         }
-        return freedom < 2 || widest < leastSpread ? null : new Levelling(products / squares, at, of);
+        if (freedom < 2 || widest < leastSpread) {
+            return null;
+        }
+        double slope = products / squares;
+        double rest = Math.max(0, values - slope * products);
+        return new Levelling(slope, Math.sqrt(rest / freedom / squares), freedom, at, of);
+    }
+
+    /** With a slope that was not found but assumed, give or take. */
+    static Levelling assumed(double slope, double error, double at, ToDoubleFunction<ReducedPoint> of) {
+        return new Levelling(slope, error, Double.POSITIVE_INFINITY, at, of);
     }
 
     private static double spread(List<ReducedPoint> points, ToDoubleFunction<ReducedPoint> of) {

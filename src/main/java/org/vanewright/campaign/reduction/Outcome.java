@@ -3,7 +3,7 @@ package org.vanewright.campaign.reduction;
 import org.jspecify.annotations.Nullable;
 import org.vanewright.campaign.CampaignDocument;
 import org.vanewright.engineering.inference.Comparison;
-import org.vanewright.engineering.inference.Interval;
+import org.vanewright.engineering.inference.RelativeChange;
 import org.vanewright.record.Revision;
 
 /**
@@ -27,21 +27,18 @@ public record Outcome(
                 + conclusion.configuration().configuration().key();
     }
 
-    /** Change over the mean of the unmodified aircraft; null while nothing can be said. */
-    public @Nullable Double relativeChange() {
+    /**
+     * Change over the mean of the unmodified aircraft, whose uncertainty counts, too; null while nothing can be said, or
+     * where that mean cannot be told from 0.
+     */
+    public @Nullable RelativeChange relativeChange() {
         Comparison comparison = conclusion.comparison();
-        Double mean = reduced.baseline().mean();
-        return comparison == null || mean == null ? null : (Double) (comparison.difference() / mean);
-    }
-
-    /** Interval of that, the mean itself taken as known; null likewise. */
-    public @Nullable Interval relativeInterval() {
-        Comparison comparison = conclusion.comparison();
-        Double mean = reduced.baseline().mean();
-        return comparison == null || mean == null
+        ReducedConfiguration baseline = reduced.baseline();
+        Double mean = baseline.mean();
+        Double scatter = baseline.standardDeviation();
+        return comparison == null || mean == null || scatter == null
                 ? null
-                : new Interval(
-                        comparison.interval().low() / mean,
-                        comparison.interval().high() / mean);
+                : RelativeChange.of(
+                        comparison, mean, scatter / Math.sqrt(baseline.points().size()));
     }
 }

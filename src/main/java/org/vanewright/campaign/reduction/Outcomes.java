@@ -57,7 +57,7 @@ public class Outcomes {
     }
 
     private List<Outcome> of(Revision<CampaignDocument> revision) {
-        Optional<ReducedCampaign> reduced = reductions.of(revision.content());
+        Optional<ReducedCampaign> reduced = reductions.of(revision);
         String aircraft = campaigns
                 .airframe(revision.content())
                 .map(a -> a.content().name())

@@ -84,9 +84,13 @@ final class PointReducer {
                                 Given.number(point.outsideAirTemperatureC()),
                                 trueKt,
                                 massKg),
-                        new ClimbReduction.Wing(areaM2(), aspectRatio(), SPAN_EFFICIENCY),
+                        wing(),
                         standardMassKg())
                 .standardFtPerMin();
+    }
+
+    ClimbReduction.Wing wing() {
+        return new ClimbReduction.Wing(areaM2(), aspectRatio(), SPAN_EFFICIENCY);
     }
 
     private double areaM2() {

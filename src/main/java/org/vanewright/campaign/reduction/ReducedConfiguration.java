@@ -14,7 +14,7 @@ import org.vanewright.engineering.inference.Interval;
  * @param mean of what is compared; null without test points
  * @param standardDeviation of single test points; null below two
  * @param interval of the mean by scatter alone, 95 %; null below two
- * @param budget of uncertainty of a stall speed; null for other measures and below two
+ * @param budget of the uncertainty of what is compared; null below two test points
  */
 public record ReducedConfiguration(
         ConfigurationDocument configuration,

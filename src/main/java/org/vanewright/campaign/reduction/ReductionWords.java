@@ -85,12 +85,12 @@ final class ReductionWords {
                 sources.add("14 CFR 23.201(b) as of 1996 (61 FR 5191): speed reduction of at most 1 kt/s.");
                 sources.add(
                         "FAA, AC 23-8C, Flight Test Guide for Certification of Part 23 Airplanes, 2011 (from memory).");
-                sources.add(
-                        "JCGM 100:2008, Guide to the Expression of Uncertainty in Measurement, equations 10 and G.2b.");
             }
             case CRUISE_SPEED, CLIMB_RATE ->
                 sources.add("Society of Flight Test Engineers, Reference Handbook, 2013, part 12.");
         }
+        sources.add(
+                "JCGM 100:2008, Guide to the Expression of Uncertainty in Measurement, 5.1.3, equations 10 and G.2b.");
         sources.add(
                 "Society of Flight Test Engineers, Reference Handbook, 2013, part 4 (airspeeds by satellite legs).");
         sources.add("NIST/SEMATECH e-Handbook of Statistical Methods, sections 1.3.5.3 and 7.2.2.2.");

@@ -1,8 +1,9 @@
 package org.vanewright.campaign.reduction;
 
+import com.github.benmanes.caffeine.cache.Cache;
+import com.github.benmanes.caffeine.cache.Caffeine;
 import java.util.List;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.vanewright.airframe.AirframeDocument;
 import org.vanewright.campaign.CalibrationDocument;
@@ -15,7 +16,12 @@ import org.vanewright.record.RevisionRef;
 /** Reduces campaigns: looks up the aircraft and the calibration they name, and computes. */
 @Service
 public class Reductions {
+    /** Campaigns have up to 500 test points; so many reduced ones take some tens of megabytes. */
+    private static final long MOST_KEPT = 200;
+
     private final CampaignService campaigns;
+    private final Cache<String, Optional<ReducedCampaign>> kept =
+            Caffeine.newBuilder().maximumSize(MOST_KEPT).build();
 
     Reductions(CampaignService campaigns) {
         this.campaigns = campaigns;
@@ -45,8 +51,13 @@ public class Reductions {
                 .orElseGet(() -> new SpeedCalibration(ref, List.of(), List.of(), null));
     }
 
-    /** What follows from a revision. */
-    public Optional<ReducedCampaign> of(@Nullable Revision<CampaignDocument> revision) {
-        return revision == null ? Optional.empty() : of(revision.content());
+    /**
+     * What follows from a revision. A public one names exact public revisions only, so that its hash says all; anything
+     * else is reduced anew, since who sees the records it names depends on who asks.
+     */
+    public Optional<ReducedCampaign> of(Revision<CampaignDocument> revision) {
+        return revision.isPublic()
+                ? kept.get(revision.sha256(), hash -> of(revision.content()))
+                : of(revision.content());
     }
 }

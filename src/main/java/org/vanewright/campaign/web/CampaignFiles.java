@@ -81,7 +81,7 @@ class CampaignFiles {
     ResponseEntity<byte[]> results(@PathVariable("slug") String slug, HttpServletRequest asked, WebRequest request) {
         Query query = Query.of(asked);
         Revision<CampaignDocument> revision = revision(slug, query);
-        ReducedCampaign reduced = reductions.of(revision.content()).orElse(null);
+        ReducedCampaign reduced = reductions.of(revision).orElse(null);
         return send(
                 revision,
                 query,

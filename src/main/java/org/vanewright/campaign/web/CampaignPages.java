@@ -67,7 +67,7 @@ class CampaignPages {
                 revision,
                 campaigns.airframe(campaign).map(a -> a.content().name()).orElse("an unknown airframe"),
                 measure == null || count == 0 ? "not flown yet" : measure.counted(count),
-                reductions.of(campaign).map(ResultView::claims).orElse(List.of()));
+                reductions.of(revision).map(ResultView::claims).orElse(List.of()));
     }
 
     @GetMapping("/campaigns/" + RecordPaths.SLUG)
@@ -93,7 +93,7 @@ class CampaignPages {
     private String show(Revision<CampaignDocument> revision, Units units, Model model) {
         CampaignDocument campaign = revision.content();
         Optional<Revision<AirframeDocument>> airframe = campaigns.airframe(campaign);
-        Optional<ReducedCampaign> reduced = reductions.of(campaign);
+        Optional<ReducedCampaign> reduced = reductions.of(revision);
         model.addAttribute("revision", revision);
         model.addAttribute("campaign", campaign);
         model.addAttribute("plan", campaign.plan());

@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
 import org.vanewright.campaign.Measure;
 import org.vanewright.campaign.reduction.Outcome;
 import org.vanewright.engineering.inference.Comparison;
-import org.vanewright.engineering.inference.Interval;
+import org.vanewright.engineering.inference.RelativeChange;
 import org.vanewright.platform.CsvCells;
 import org.vanewright.platform.plot.Curve;
 import org.vanewright.platform.plot.CurvePlot;
@@ -53,8 +53,7 @@ public record CompareView(List<Row> rows, @Nullable DrawnPlot plot, List<String>
     private static Row row(int number, Outcome o) {
         Measure measure = o.reduced().measure();
         Comparison c = o.conclusion().comparison();
-        Double relative = o.relativeChange();
-        Interval interval = o.relativeInterval();
+        RelativeChange relative = o.relativeChange();
         return new Row(
                 number,
                 o.revision().content().name(),
@@ -69,10 +68,11 @@ public record CompareView(List<Row> rows, @Nullable DrawnPlot plot, List<String>
                         ? "–"
                         : ResultView.signed(c.difference()) + " " + measure.unit() + " ("
                                 + ResultView.interval(c.interval()) + ")",
-                relative == null || interval == null
+                relative == null
                         ? "–"
-                        : percent(relative) + " % (" + percent(interval.low()) + " to " + percent(interval.high())
-                                + ")",
+                        : percent(relative.ratio()) + " % ("
+                                + percent(relative.interval().low()) + " to "
+                                + percent(relative.interval().high()) + ")",
                 lift(o.liftChange()),
                 o.conclusion().sentence(measure),
                 o.revision().content().invented());
@@ -92,12 +92,11 @@ public record CompareView(List<Row> rows, @Nullable DrawnPlot plot, List<String>
         List<PlotPoint> points = new ArrayList<>();
         List<PlotPoint> intervals = new ArrayList<>();
         for (int i = 0; i < outcomes.size(); i++) {
-            Double relative = outcomes.get(i).relativeChange();
-            Interval interval = outcomes.get(i).relativeInterval();
-            if (relative != null && interval != null) {
-                points.add(new PlotPoint(i + 1, 100 * relative));
-                intervals.add(new PlotPoint(i + 1, 100 * interval.low()));
-                intervals.add(new PlotPoint(i + 1, 100 * interval.high()));
+            RelativeChange relative = outcomes.get(i).relativeChange();
+            if (relative != null) {
+                points.add(new PlotPoint(i + 1, 100 * relative.ratio()));
+                intervals.add(new PlotPoint(i + 1, 100 * relative.interval().low()));
+                intervals.add(new PlotPoint(i + 1, 100 * relative.interval().high()));
                 intervals.add(new PlotPoint(i + 1, Double.NaN));
             }
         }
@@ -106,7 +105,7 @@ public record CompareView(List<Row> rows, @Nullable DrawnPlot plot, List<String>
         }
         CurvePlot plot = new CurvePlot(
                 "Change against the unmodified aircraft, in per cent",
-                PlotAxis.of("Number in the table", 0.5, outcomes.size() + 0.5),
+                PlotAxis.counting("Number in the table", 0.5, outcomes.size() + 0.5),
                 PlotAxis.of("Change, %"),
                 List.of(
                         new Curve("Change", points, Curve.Look.POINTS),
@@ -175,8 +174,7 @@ public record CompareView(List<Row> rows, @Nullable DrawnPlot plot, List<String>
 
     private static List<String> cells(Outcome o) {
         Comparison c = o.conclusion().comparison();
-        Interval relative = o.relativeInterval();
-        Double change = o.relativeChange();
+        RelativeChange relative = o.relativeChange();
         Comparison lift = o.liftChange();
         return List.of(
                 o.revision().slug(),
@@ -193,9 +191,15 @@ public record CompareView(List<Row> rows, @Nullable DrawnPlot plot, List<String>
                 number(c == null ? null : (Double) c.interval().low()),
                 number(c == null ? null : (Double) c.interval().high()),
                 number(c == null ? null : (Double) c.pValue()),
-                number(change == null ? null : (Double) (100 * change)),
-                number(relative == null ? null : (Double) (100 * relative.low())),
-                number(relative == null ? null : (Double) (100 * relative.high())),
+                number(relative == null ? null : (Double) (100 * relative.ratio())),
+                number(
+                        relative == null
+                                ? null
+                                : (Double) (100 * relative.interval().low())),
+                number(
+                        relative == null
+                                ? null
+                                : (Double) (100 * relative.interval().high())),
                 number(lift == null ? null : (Double) lift.difference()),
                 number(lift == null ? null : (Double) lift.interval().low()),
                 number(lift == null ? null : (Double) lift.interval().high()));

@@ -46,7 +46,9 @@ class LogApi {
      * @param header names of its columns, for the mapping
      * @param rows read until now
      * @param firstBadRows why the first bad ones were left out
-     * @param open events that nobody has looked at yet
+     * @param events that were found and are kept
+     * @param open of them, those that nobody has looked at yet
+     * @param eventsLeft further ones that were found but are not kept, since only the first 500 are
      */
     record Status(
             String id,
@@ -61,6 +63,7 @@ class LogApi {
             List<BadRow> firstBadRows,
             int events,
             int open,
+            long eventsLeft,
             @Nullable String problem) {}
 
     private Status status(FlightLog log) {
@@ -78,6 +81,7 @@ class LogApi {
                 log.firstBadRows(),
                 events.size(),
                 (int) events.stream().filter(LogEvent::isOpen).count(),
+                log.left(),
                 log.problem());
     }
 

@@ -108,10 +108,17 @@ class LogEventPages {
         List<LogEvent> events = together(id, logId, numbers);
         Form form = Form.posted(request.getParameterMap());
         form.put("kind", LogForms.kind(events.get(0).found().kind()));
-        FoundEvent moved = LogForms.moved(form, events.get(0).found());
+        FoundEvent found = events.get(0).found();
+        LogForms.Times times = LogForms.times(form, found);
+        if (events.size() == 1 && !form.hasProblems() && asksAnew(form, found, times)) {
+            return measuredAnew(draft, log, events, form, times, model);
+        }
         PointDocument point = PointForms.read(form, PointSource.LOGGED);
         if (!form.hasProblems()) {
             try {
+                FoundEvent moved = events.size() == 1 && times.differ(found.startS(), found.endS())
+                        ? logs.measure(id, logId, found, times.startS(), times.endS())
+                        : found;
                 logs.accept(id, logId, numbers, point, moved);
                 return SeeOther.to(LogPages.path(id) + "/logs/" + logId);
             } catch (InvalidInputException e) {
@@ -119,6 +126,32 @@ class LogEventPages {
             }
         }
         return form(draft, log, events, form, HttpStatus.UNPROCESSABLE_CONTENT, model);
+    }
+
+    /** What stands in the form was measured between other times, or is to be measured again. */
+    private static boolean asksAnew(Form form, FoundEvent found, LogForms.Times times) {
+        LogForms.Times measured = LogForms.measuredTimes(form, found);
+        return form.is("action", "measure") || times.differ(measured.startS(), measured.endS());
+    }
+
+    /** Shows what is measured between the times given now; it counts only once it was seen. */
+    private ModelAndView measuredAnew(
+            Draft<CampaignDocument> draft,
+            FlightLog log,
+            List<LogEvent> events,
+            Form form,
+            LogForms.Times times,
+            Model model) {
+        try {
+            FoundEvent found = events.get(0).found();
+            FoundEvent anew = logs.measure(draft.id(), log.id(), found, times.startS(), times.endS());
+            LogForms.measured(form, log, List.of(anew));
+            model.addAttribute("anew", LogView.describe(anew));
+            return form(draft, log, events, form, HttpStatus.OK, model);
+        } catch (InvalidInputException e) {
+            form.refuse(e.problems());
+            return form(draft, log, events, form, HttpStatus.UNPROCESSABLE_CONTENT, model);
+        }
     }
 
     private static ModelAndView form(

@@ -25,6 +25,7 @@ import org.vanewright.platform.page.UnitSystem;
 /** Between logs and their forms: which column is what, and the test point that an event becomes. */
 final class LogForms {
     private static final String UNIT = "Unit";
+    private static final String FROM_LOG = "From log ";
     private static final double FIRST_DATE_S = 1e8;
 
     private LogForms() {}
@@ -77,29 +78,35 @@ final class LogForms {
         String id = UUID.nameUUIDFromBytes(
                         (log.id() + " " + first.kind() + " " + times).getBytes(java.nio.charset.StandardCharsets.UTF_8))
                 .toString();
-        begin.put("id", id).put("at", at(first)).put("remark", remark(log, events));
-        put(begin, "indicatedAirspeedKt", mean(events, FoundEvent::indicatedAirspeedKt), 1);
-        put(begin, "pressureAltitudeFt", mean(events, FoundEvent::pressureAltitudeFt), 0);
-        put(begin, "outsideAirTemperatureC", mean(events, FoundEvent::outsideAirTemperatureC), 1);
-        put(begin, "loadFactor", first.loadFactor(), 2);
-        put(begin, "entryRateKtPerS", first.entryRateKtPerS(), 2);
-        put(begin, "powerPercent", first.powerPercent(), 0);
-        put(begin, "climbRateFtPerMin", first.climbRateFtPerMin(), 0);
-        if (first.kind() == EventKind.LEG) {
-            for (int i = 0; i < events.size(); i++) {
-                put(
-                        begin,
-                        "legs[" + i + "].groundSpeedKt",
-                        events.get(i).found().groundSpeedKt(),
-                        1);
-                put(begin, "legs[" + i + "].trackDeg", events.get(i).found().trackDeg(), 0);
-            }
+        begin.put("id", id);
+        measured(begin, log, events.stream().map(LogEvent::found).toList());
+        return begin;
+    }
+
+    /** Puts into the form what was measured; what was not recorded stays as typed. */
+    static void measured(Form form, FlightLog log, List<FoundEvent> events) {
+        FoundEvent first = events.get(0);
+        form.put("at", at(first));
+        if (form.value("remark").isBlank() || form.value("remark").startsWith(FROM_LOG)) {
+            form.put("remark", remark(log, events));
+        }
+        put(form, "indicatedAirspeedKt", mean(events, FoundEvent::indicatedAirspeedKt), 1);
+        put(form, "pressureAltitudeFt", mean(events, FoundEvent::pressureAltitudeFt), 0);
+        put(form, "outsideAirTemperatureC", mean(events, FoundEvent::outsideAirTemperatureC), 1);
+        put(form, "loadFactor", first.loadFactor(), 2);
+        put(form, "entryRateKtPerS", first.entryRateKtPerS(), 2);
+        put(form, "powerPercent", first.powerPercent(), 0);
+        put(form, "climbRateFtPerMin", first.climbRateFtPerMin(), 0);
+        for (int i = 0; first.kind() == EventKind.LEG && i < events.size(); i++) {
+            put(form, "legs[" + i + "].groundSpeedKt", events.get(i).groundSpeedKt(), 1);
+            put(form, "legs[" + i + "].trackDeg", events.get(i).trackDeg(), 0);
         }
         if (events.size() == 1) {
-            put(begin, "startS", first.startS(), 1);
-            put(begin, "endS", first.endS(), 1);
+            put(form, "startS", first.startS(), 1);
+            put(form, "endS", first.endS(), 1);
+            put(form, "measuredStartS", first.startS(), 1);
+            put(form, "measuredEndS", first.endS(), 1);
         }
-        return begin;
     }
 
     private static void put(Form form, String field, double value, int decimals) {
@@ -108,9 +115,9 @@ final class LogForms {
         }
     }
 
-    private static double mean(List<LogEvent> events, java.util.function.ToDoubleFunction<FoundEvent> of) {
+    private static double mean(List<FoundEvent> events, java.util.function.ToDoubleFunction<FoundEvent> of) {
         return events.stream()
-                .mapToDouble(e -> of.applyAsDouble(e.found()))
+                .mapToDouble(of)
                 .filter(v -> !Double.isNaN(v))
                 .average()
                 .orElse(Double.NaN);
@@ -121,37 +128,41 @@ final class LogForms {
         return end > FIRST_DATE_S ? Instant.ofEpochSecond((long) end).toString() : null;
     }
 
-    private static String remark(FlightLog log, List<LogEvent> events) {
+    private static String remark(FlightLog log, List<FoundEvent> events) {
         String spans = events.stream()
-                .map(e -> clock(e.found().startS()) + " to " + clock(e.found().endS()))
+                .map(e -> clock(e.startS()) + " to " + clock(e.endS()))
                 .collect(Collectors.joining(", "));
-        return "From log " + log.name() + ", " + spans + "; found by "
-                + events.get(0).found().how();
+        return FROM_LOG + log.name() + ", " + spans + "; found by "
+                + events.get(0).how();
     }
 
-    /** The event with the times that the person gave it; what cannot be is noted in the form. */
-    static FoundEvent moved(Form form, FoundEvent e) {
-        Double start = form.number("startS");
-        Double end = form.number("endS");
-        double from = start == null ? e.startS() : start;
-        double to = end == null ? e.endS() : end;
+    /** Where an event begins and ends by the form. */
+    record Times(double startS, double endS) {
+        /** Times are shown and typed in tenths of a second. */
+        boolean differ(double otherStartS, double otherEndS) {
+            return Math.abs(startS - otherStartS) > 0.06 || Math.abs(endS - otherEndS) > 0.06;
+        }
+    }
+
+    /** As the person gave them; what cannot be is noted in the form. */
+    static Times times(Form form, FoundEvent event) {
+        double from = or(form.number("startS"), event.startS());
+        double to = or(form.number("endS"), event.endS());
         if (to < from) {
             form.refuse(new FieldProblem("endS", Numbers.trimmed(to, 1), "no earlier than the beginning"));
         }
-        return new FoundEvent(
-                e.kind(),
-                from,
-                to,
-                e.indicatedAirspeedKt(),
-                e.pressureAltitudeFt(),
-                e.outsideAirTemperatureC(),
-                e.loadFactor(),
-                e.entryRateKtPerS(),
-                e.powerPercent(),
-                e.climbRateFtPerMin(),
-                e.groundSpeedKt(),
-                e.trackDeg(),
-                e.how());
+        return new Times(from, to);
+    }
+
+    /** Those for which the form's figures were measured. */
+    static Times measuredTimes(Form form, FoundEvent event) {
+        return new Times(
+                Numbers.parse(form.value("measuredStartS")).orElse(event.startS()),
+                Numbers.parse(form.value("measuredEndS")).orElse(event.endS()));
+    }
+
+    private static double or(@Nullable Double number, double otherwise) {
+        return number == null ? otherwise : number;
     }
 
     /** A time as hours, minutes and seconds of its day. */

@@ -31,7 +31,16 @@ final class LogView {
         }
     }
 
-    private static String describe(FoundEvent f) {
+    /** That a log holds more than is kept, and from when on something is missing. */
+    static String capped(FlightLog log, List<LogEvent> events) {
+        double last = events.stream().mapToDouble(e -> e.found().endS()).max().orElse(0);
+        return "Only the first " + events.size() + " events are kept, and this log holds " + log.left()
+                + " more. From about " + LogForms.clock(last)
+                + " on, stalls and all else may be missing from the list. Send the rest of the log as a file of its own.";
+    }
+
+    /** What was measured of it, on a line. */
+    static String describe(FoundEvent f) {
         List<String> words = new ArrayList<>();
         add(words, f.indicatedAirspeedKt(), 1, "kt indicated");
         add(words, f.entryRateKtPerS(), 2, "kt/s entry");

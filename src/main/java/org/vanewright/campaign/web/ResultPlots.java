@@ -63,7 +63,7 @@ final class ResultPlots {
         }
         CurvePlot plot = new CurvePlot(
                 "Test points of each configuration with the interval of their mean",
-                PlotAxis.of("Configuration, in the order of the legend", 0.5, most + 0.5),
+                PlotAxis.counting("Configuration, in the order of the legend", 0.5, most + 0.5),
                 PlotAxis.of(label(reduced)),
                 curves,
                 List.of());
@@ -87,7 +87,7 @@ final class ResultPlots {
         }
         CurvePlot plot = new CurvePlot(
                 "Test points in the order of flying",
-                PlotAxis.of("Number of the test point"),
+                PlotAxis.counting("Number of the test point"),
                 PlotAxis.of(label(reduced)),
                 curves,
                 List.of());

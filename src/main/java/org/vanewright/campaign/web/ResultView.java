@@ -172,18 +172,15 @@ public record ResultView(
             List<Contribution> contributions = budget.contributions().stream()
                     .map(c -> new Contribution(
                             c.name(),
-                            String.format(Locale.ROOT, "%.2f kt", c.standardUncertaintyKt()),
+                            digits(c.standardUncertainty()) + " " + budget.unit(),
                             String.format(Locale.ROOT, "%.0f %%", 100 * budget.share(c)),
                             c.how()))
                     .toList();
             budgets.add(new Budget(
                     each.label(),
-                    String.format(
-                            Locale.ROOT,
-                            "%.1f kt, combined standard uncertainty %.2f kt, 95 %% interval %s kt",
-                            budget.value(),
-                            budget.combinedKt(),
-                            interval(budget.interval(0.95))),
+                    digits(budget.value()) + " " + budget.unit() + ", combined standard uncertainty "
+                            + digits(budget.combined()) + " " + budget.unit() + ", 95 % interval "
+                            + interval(budget.interval(0.95)) + " " + budget.unit(),
                     contributions));
         }
         return List.copyOf(budgets);

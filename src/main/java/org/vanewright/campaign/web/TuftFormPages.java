@@ -109,11 +109,42 @@ class TuftFormPages {
         model.addAttribute("picks", PICKS);
         model.addAttribute("map", maps == null ? null : map(maps, grid, form));
         model.addAttribute("stations", maps == null ? List.of() : stations(maps, grid, units));
+        model.addAttribute("frames", maps == null ? null : frames(grid, form, maps, units));
         List<String> ticked = TuftForms.shown(form);
         List<PhotographUse> photographs = draft.content().photographs();
         model.addAttribute("shown", shown(photographs, ticked));
         model.addAttribute("roomForPictures", photographs.size() < PhotographRules.MOST);
         return new ModelAndView("campaign/tuft-survey", status);
+    }
+
+    private static @Nullable FramesView frames(TuftGridDocument grid, Form form, TuftMaps maps, Units units) {
+        return grid.surveys().stream()
+                .filter(s -> form.value("id").equals(s.id()))
+                .findFirst()
+                .flatMap(s -> FramesView.of(s, maps.grid().tufts(), units))
+                .orElse(null);
+    }
+
+    ModelAndView frames(
+            Draft<CampaignDocument> draft,
+            TuftGridDocument grid,
+            Form form,
+            Units units,
+            HttpStatus status,
+            Model model) {
+        describe(draft, form, model);
+        TuftMaps maps = maps(draft.content(), grid, units);
+        model.addAttribute("grid", grid);
+        model.addAttribute("title", TuftWords.title(grid));
+        model.addAttribute("configurations", PointPages.configurations(draft.content()));
+        model.addAttribute(
+                "places",
+                maps == null
+                        ? List.of()
+                        : maps.grid().tufts().stream()
+                                .map(t -> TuftWords.place(t, units))
+                                .toList());
+        return new ModelAndView("campaign/tuft-frames", status);
     }
 
     /** Null where the grid does not fit the aircraft of the plan, which may have been changed since. */

@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.vanewright.campaign.Recording;
+import org.vanewright.campaign.TuftFramesDocument;
 import org.vanewright.campaign.TuftGridDocument;
 import org.vanewright.campaign.TuftRules;
 import org.vanewright.campaign.TuftSurveyDocument;
@@ -111,11 +112,18 @@ final class TuftForms {
                 .put("power", survey.power())
                 .put("at", survey.at())
                 .put("remark", survey.remark());
-        putStates(form, grid, survey.states() == null ? "" : survey.states());
+        putStates(form, grid, shownStates(survey));
         for (int i = 0; i < survey.photographs().size(); i++) {
             form.put(SHOWN + "[" + i + "]", survey.photographs().get(i));
         }
         return form;
+    }
+
+    /** What was proposed from still frames stands in the form until somebody has gone through it. */
+    private static String shownStates(TuftSurveyDocument survey) {
+        TuftFramesDocument frames = survey.frames();
+        String states = frames != null && survey.unconfirmed() ? frames.proposed() : survey.states();
+        return states == null ? "" : states;
     }
 
     private static void putStates(Form form, TuftGridDocument grid, String states) {
@@ -163,7 +171,8 @@ final class TuftForms {
                 form.text("at"),
                 TuftSurvey.letters(states(form, grid)),
                 shown(form).stream().sorted().collect(Collectors.toList()),
-                form.text("remark"));
+                form.text("remark"),
+                null);
     }
 
     /** Photographs of the campaign that are ticked. */

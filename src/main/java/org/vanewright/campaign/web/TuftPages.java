@@ -33,7 +33,7 @@ import org.vanewright.record.web.RecordPaths;
 @Controller
 @RequestMapping("/campaigns/" + RecordPaths.DRAFT + "/tufts")
 class TuftPages {
-    private static final String GRID = "/{grid:[A-Za-z0-9-]{1,40}}";
+    static final String GRID = "/{grid:[A-Za-z0-9-]{1,40}}";
     private static final String SURVEY = GRID + "/surveys/{survey:[A-Za-z0-9-]{1,40}}";
 
     private final CampaignService campaigns;
@@ -89,14 +89,19 @@ class TuftPages {
             Model model) {
         Draft<CampaignDocument> draft = campaigns.drafts().find(id);
         TuftGridDocument grid = found(draft, gridId);
+        Form form = next(draft, grid, units);
+        return pages.survey(draft, grid, form, units, HttpStatus.OK, model);
+    }
+
+    /** A survey to start from. */
+    static Form next(Draft<CampaignDocument> draft, TuftGridDocument grid, Units units) {
         int before = grid.surveys().size();
         List<String> keys = draft.content().plan().keys();
-        Form form = TuftForms.blankSurvey(
+        return TuftForms.blankSurvey(
                 units.system(),
                 grid,
                 keys.isEmpty() ? "" : keys.get(0),
                 before == 0 ? null : grid.surveys().get(before - 1));
-        return pages.survey(draft, grid, form, units, HttpStatus.OK, model);
     }
 
     @GetMapping(SURVEY)
@@ -167,7 +172,7 @@ class TuftPages {
         return SeeOther.to(path(id));
     }
 
-    private static TuftGridDocument found(Draft<CampaignDocument> draft, String grid) {
+    static TuftGridDocument found(Draft<CampaignDocument> draft, String grid) {
         return draft.content().tufts().stream()
                 .filter(g -> grid.equals(g.id()))
                 .findFirst()

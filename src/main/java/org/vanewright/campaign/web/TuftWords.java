@@ -74,6 +74,7 @@ final class TuftWords {
         return Stream.of(
                         condition(survey),
                         or(survey.states(), "nothing seen"),
+                        frames(survey),
                         photographs == 0 ? "" : photographs + (photographs == 1 ? " photograph" : " photographs"),
                         circumstances(survey, or(survey.at(), "")))
                 .filter(w -> !w.isEmpty())
@@ -83,7 +84,17 @@ final class TuftWords {
     /** A survey without its letters. */
     static String shortLine(TuftSurveyDocument survey, Units units) {
         String more = circumstances(survey, units);
-        return condition(survey) + (more.isEmpty() ? "" : " · " + more);
+        return Stream.of(condition(survey), frames(survey), more)
+                .filter(w -> !w.isEmpty())
+                .collect(Collectors.joining(" · "));
+    }
+
+    /** That still frames were looked at, and whether a person has gone through what they propose. */
+    static String frames(TuftSurveyDocument survey) {
+        return survey.frames() == null
+                ? ""
+                : survey.frames().usedCount() + " still frames, "
+                        + (survey.unconfirmed() ? "not gone through yet" : "gone through by a person");
     }
 
     /** What was not as in the plan, when it was, and the remark. */

@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.vanewright.airframe.AirframeDocument;
 import org.vanewright.campaign.CampaignDocument;
@@ -131,7 +133,9 @@ public record TuftsView(String title, String facts, List<Row> rows, List<Differe
                             : TuftWords.tufts(shares.tufts() - shares.seen()) + ", "
                                     + TuftWords.share(shares.notSeen()),
                     TuftWords.line(SeparationLine.of(survey)),
-                    TuftWords.circumstances(document, units),
+                    Stream.of(TuftWords.frames(document), TuftWords.circumstances(document, units))
+                            .filter(w -> !w.isEmpty())
+                            .collect(Collectors.joining(" · ")),
                     campaign.photographs().stream()
                             .filter(use -> document.photographs().contains(String.valueOf(use.sha256())))
                             .toList());

@@ -30,4 +30,22 @@ public record FoundEvent(
         double climbRateFtPerMin,
         double groundSpeedKt,
         double trackDeg,
-        String how) {}
+        String how) {
+    /** The same with other times. */
+    FoundEvent between(double otherStartS, double otherEndS) {
+        return new FoundEvent(
+                kind,
+                otherStartS,
+                otherEndS,
+                indicatedAirspeedKt,
+                pressureAltitudeFt,
+                outsideAirTemperatureC,
+                loadFactor,
+                entryRateKtPerS,
+                powerPercent,
+                climbRateFtPerMin,
+                groundSpeedKt,
+                trackDeg,
+                how);
+    }
+}

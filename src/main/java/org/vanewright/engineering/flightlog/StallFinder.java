@@ -25,9 +25,7 @@ final class StallFinder implements SampleSink {
 
     private static final double SINK_S = 3;
     private static final double SLOWEST_KT = 18;
-    private static final double GAP_S = 3;
     private static final double SMOOTH_S = 1.0;
-    private static final double ENTRY_S = 60;
     private static final double APART_S = 6;
 
     private final Consumer<FoundEvent> found;
@@ -53,7 +51,7 @@ final class StallFinder implements SampleSink {
         lastS = sample.timeS();
         recent.add(sample);
         if (!Double.isNaN(sample.indicatedAirspeedKt())) {
-            if (sample.timeS() - lastSpeedS > GAP_S) {
+            if (sample.timeS() - lastSpeedS > StallEntry.GAP_S) {
                 restart();
             }
             lastSpeedS = sample.timeS();
@@ -113,31 +111,13 @@ final class StallFinder implements SampleSink {
         if (Double.isNaN(stall.level()) || !losesHeight(broke)) {
             return;
         }
-        double from = passed(1.1 * stall.level(), stall.timeS());
-        double rate = -slope(from, stall.timeS());
+        StallEntry entry = new StallEntry(recent, stall);
+        double from = entry.passedS();
+        double rate = entry.rateKtPerS(from);
         if (rate >= 0.1 && rate <= 8) {
             lastStallS = broke.timeS();
-            found.accept(event(stall, from, rate, broke));
+            found.accept(entry.event(from, broke.timeS(), rate, broke.how()));
         }
-    }
-
-    private FoundEvent event(Low stall, double from, double rate, StallBreak broke) {
-        double at = stall.timeS();
-        return new FoundEvent(
-                EventKind.STALL,
-                from,
-                Math.max(broke.timeS(), at),
-                stall.level(),
-                recent.mean(LogQuantity.ALTITUDE, at - 1, at + 1),
-                recent.mean(LogQuantity.TEMPERATURE, from, at),
-                recent.mean(
-                        LogQuantity.LOAD_FACTOR, Math.min(at, broke.timeS()) - 2.3, Math.min(at, broke.timeS()) - 0.3),
-                rate,
-                recent.mean(LogQuantity.POWER, from, at),
-                Double.NaN,
-                Double.NaN,
-                Double.NaN,
-                broke.how());
     }
 
     private boolean losesHeight(StallBreak broke) {
@@ -149,35 +129,5 @@ final class StallFinder implements SampleSink {
         double lowest = recent.lowest(LogQuantity.ALTITUDE, broke.timeS() + 1, broke.timeS() + SETTLE_S, 1)
                 .level();
         return Double.isNaN(then) || Double.isNaN(lowest) || lowest <= then - LITTLE_FT;
-    }
-
-    /** When the smoothed airspeed was last at that speed; NaN where it was not, or a gap lies between. */
-    private double passed(double speedKt, double beforeS) {
-        double after = beforeS;
-        for (int i = recent.size() - 1; i >= 0 && recent.get(i).timeS() >= beforeS - ENTRY_S; i--) {
-            double at = recent.get(i).timeS();
-            if (at < beforeS) {
-                if (after - at > GAP_S) {
-                    return Double.NaN;
-                }
-                if (recent.mean(LogQuantity.AIRSPEED, at - SMOOTH_S / 2, at + SMOOTH_S / 2) >= speedKt) {
-                    return at;
-                }
-                after = at;
-            }
-        }
-        return Double.NaN;
-    }
-
-    /** Of the airspeed, by least squares; NaN where fewer than two samples are there. */
-    private double slope(double fromS, double toS) {
-        LineFit fit = new LineFit();
-        for (int i = 0; i < recent.size(); i++) {
-            FlightSample each = recent.get(i);
-            if (each.timeS() >= fromS && each.timeS() <= toS && !Double.isNaN(each.indicatedAirspeedKt())) {
-                fit.add(each.timeS() - toS, each.indicatedAirspeedKt());
-            }
-        }
-        return fit.slope();
     }
 }

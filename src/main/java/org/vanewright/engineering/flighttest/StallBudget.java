@@ -44,12 +44,12 @@ public record StallBudget(double resolutionKt, double calibrationKt, double mass
                     reduction.degreesOfFreedom(),
                     "standard error from " + points.size() + " stalls"));
         }
-        list.add(given(
+        list.add(Contribution.given(
                 "Reading", speed / calibrated * resolutionKt / Math.sqrt(12), "rectangle as wide as the resolution"));
-        list.add(given("Calibration", speed / calibrated * calibrationKt, "position-error curve"));
-        list.add(given("Mass", speed / (2 * mass) * massKg, "half the relative uncertainty of the mass"));
-        list.add(given("Load factor", speed / (2 * factor) * loadFactor, "half its relative uncertainty"));
-        return new UncertaintyBudget(speed, list);
+        list.add(Contribution.given("Calibration", speed / calibrated * calibrationKt, "position-error curve"));
+        list.add(Contribution.given("Mass", speed / (2 * mass) * massKg, "half the relative uncertainty of the mass"));
+        list.add(Contribution.given("Load factor", speed / (2 * factor) * loadFactor, "half its relative uncertainty"));
+        return new UncertaintyBudget(speed, "kt", list);
     }
 
     private void check() {
@@ -59,10 +59,6 @@ public record StallBudget(double resolutionKt, double calibrationKt, double mass
         checks.range("massKg", massKg, 0, FuelMass.HEAVIEST_KG, "kg");
         checks.range("loadFactor", loadFactor, 0, 2, "");
         checks.throwIfAny();
-    }
-
-    private static Contribution given(String name, double uncertaintyKt, String how) {
-        return new Contribution(name, uncertaintyKt, Double.POSITIVE_INFINITY, how);
     }
 
     private static double mean(double[] values) {

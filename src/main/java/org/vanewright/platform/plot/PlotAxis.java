@@ -9,15 +9,25 @@ import org.jspecify.annotations.Nullable;
  * @param low where it begins; null lets the values decide
  * @param high where it ends; null lets the values decide
  * @param reversed whether it counts downward or leftward
+ * @param whole whether only whole numbers mean anything on it
  */
 public record PlotAxis(
-        String label, @Nullable Double low, @Nullable Double high, boolean reversed) {
+        String label, @Nullable Double low, @Nullable Double high, boolean reversed, boolean whole) {
     /** One that shows all there is. */
     public static PlotAxis of(String label) {
-        return new PlotAxis(label, null, null, false);
+        return new PlotAxis(label, null, null, false, false);
     }
 
     public static PlotAxis of(String label, double low, double high) {
-        return new PlotAxis(label, low, high, false);
+        return new PlotAxis(label, low, high, false, false);
+    }
+
+    /** One that shows all there is and counts in whole numbers. */
+    public static PlotAxis counting(String label) {
+        return new PlotAxis(label, null, null, false, true);
+    }
+
+    public static PlotAxis counting(String label, double low, double high) {
+        return new PlotAxis(label, low, high, false, true);
     }
 }

@@ -45,6 +45,9 @@ final class PlotStyle {
         number.setAxisLinePaint(PageColours.SOFT_INK);
         number.setTickMarkPaint(PageColours.SOFT_INK);
         number.setInverted(axis.reversed());
+        if (axis.whole()) {
+            number.setStandardTickUnits(NumberAxis.createIntegerTickUnits());
+        }
         if (axis.low() != null) {
             number.setLowerBound(axis.low());
         }

@@ -20,6 +20,7 @@ import org.vanewright.campaign.Measure;
 import org.vanewright.campaign.PointDocument;
 import org.vanewright.engineering.air.Airspeeds;
 import org.vanewright.engineering.air.StandardAtmosphere;
+import org.vanewright.engineering.flighttest.UncertaintyBudget;
 
 class CampaignReductionTest {
     private static final AirframeDocument AIRFRAME = new AirframeDocument(
@@ -191,6 +192,48 @@ class CampaignReductionTest {
         assertThat(Objects.requireNonNull(reduced.conclusions().get(0).comparison())
                         .difference())
                 .isEqualTo(-0.9, within(0.03));
+    }
+
+    @Test
+    void everyMeasureHasItsBudget() {
+        List<PointDocument> cruise = new ArrayList<>();
+        List<PointDocument> climbs = new ArrayList<>();
+        for (int i = 0; i < 4; i++) {
+            for (String key : List.of("A", "B")) {
+                cruise.add(Campaigns.cruise("c" + key + i, key, 90 + 0.3 * i, 556, 55 + 5 * i));
+                climbs.add(Campaigns.climb("k" + key + i, key, 60, 556, 700 + 7 * i));
+            }
+        }
+        for (ReducedConfiguration each : reduce(
+                        Campaigns.campaign(Measure.CRUISE_SPEED, FlyingOrder.ONE_AFTER_ANOTHER, cruise))
+                .configurations()) {
+            UncertaintyBudget budget = Objects.requireNonNull(each.budget());
+            assertThat(budget.value()).isEqualTo(each.mean());
+            assertThat(budget.unit()).isEqualTo("kt");
+            assertThat(budget.contributions())
+                    .extracting(UncertaintyBudget.Contribution::name)
+                    .containsExactly(
+                            "Scatter of the points",
+                            "Reading",
+                            "Calibration",
+                            "Mass",
+                            "Power",
+                            "Altitude",
+                            "Temperature",
+                            "Exponent of power");
+            assertThat(budget.combined()).isPositive().isFinite();
+            assertThat(budget.contributions().get(1).standardUncertainty())
+                    .as("a whole knot of the dial")
+                    .isEqualTo(1 / Math.sqrt(12), within(0.01));
+        }
+        for (ReducedConfiguration each : reduce(
+                        Campaigns.campaign(Measure.CLIMB_RATE, FlyingOrder.ONE_AFTER_ANOTHER, climbs))
+                .configurations()) {
+            UncertaintyBudget budget = Objects.requireNonNull(each.budget());
+            assertThat(budget.value()).isEqualTo(each.mean());
+            assertThat(budget.unit()).isEqualTo("ft/min");
+            assertThat(budget.combined()).isPositive().isFinite();
+        }
     }
 
     /** Tapeline: 700 ft/min in air that is warmer than standard, Society of Flight Test Engineers, Reference Handbook, part 12. */

@@ -39,7 +39,11 @@ class ComparePagesTest extends ServerTest {
         assertThat(page.select(".note").text()).contains("no test here compares one campaign with another");
         assertThat(page.select("input[checked]").eachAttr("value")).contains(DEMO, other);
         assertThat(page.select("svg.plot")).hasSize(1);
-        assertThat(page.text()).doesNotContain("NaN");
+        assertThat(page.text()).doesNotContain("NaN").contains("Fieller");
+        assertThat(page.select("svg.plot").get(0).select("text").eachText())
+                .as("places in the table are whole numbers")
+                .contains("1", "2")
+                .doesNotContain("0.5", "1.0", "1.5");
     }
 
     @Test

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Set;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.Test;
+import org.springframework.jdbc.core.simple.JdbcClient;
 import org.vanewright.account.AccessTokens;
 import org.vanewright.account.Acting;
 import org.vanewright.account.Role;
@@ -105,7 +106,35 @@ class LogPagesTest extends ServerTest {
         assertThat(parsed(member.postForm(look.replaceFirst("\\?.*", ""), fields), 422)
                         .text())
                 .contains("no earlier than");
+        fields.put("endS", "21");
+        assertThat(parsed(member.postForm(look.replaceFirst("\\?.*", ""), fields), 422)
+                        .select("#endS-error")
+                        .text())
+                .contains("2 to 600 s after the beginning");
+        fields.put("endS", "36.2");
+        Document moved = parsed(member.postForm(look.replaceFirst("\\?.*", ""), fields), 200);
+        assertThat(moved.select("[role=status]").text()).contains("Measured again");
+        assertThat(moved.select("#massKg").val()).as("typed, not measured").isEqualTo("556");
+        assertThat(Double.parseDouble(moved.select("#indicatedAirspeedKt").val()))
+                .as("the lowest speed until then, of one second")
+                .isBetween(48.8, 49.7);
+        assertThat(moved.select("textarea[name=remark]").text())
+                .contains("00:00:36.2")
+                .contains("a person gave");
+        assertThat(member.page(draft + "/points", 200).select(".recorded li"))
+                .as("seen first")
+                .isEmpty();
+        fields.put("startS", "900");
+        fields.put("endS", "990");
+        assertThat(parsed(member.postForm(look.replaceFirst("\\?.*", ""), fields), 422)
+                        .select("#startS-error")
+                        .text())
+                .contains("the log holds");
+        fields.put("startS", "20.5");
         fields.put("endS", "40.2");
+        Document last = parsed(member.postForm(look.replaceFirst("\\?.*", ""), fields), 200);
+        last.select("form[action$=/point] input[name], form[action$=/point] textarea[name]")
+                .forEach(f -> fields.put(f.attr("name"), f.val()));
         assertThat(member.postForm(look.replaceFirst("\\?.*", ""), fields).statusCode())
                 .isEqualTo(303);
         assertThat(member.postForm(look.replaceFirst("\\?.*", ""), fields).statusCode())
@@ -131,6 +160,67 @@ class LogPagesTest extends ServerTest {
         assertThat(member.postForm(log + "/remove", Map.of()).statusCode()).isEqualTo(303);
         assertThat(member.get(log).statusCode()).isEqualTo(404);
         assertThat(member.page(draft + "/points", 200).select(".recorded li")).hasSize(1);
+    }
+
+    @Test
+    void aDraftThatIsGivenUpTakesItsLogsWithIt() {
+        SignedIn member = signIn(Role.MEMBER);
+        String draft = draft(member, "Given up");
+        String log = sent(member, draft, table("t given up"));
+        String logId = log.substring(log.lastIndexOf('/') + 1);
+        JdbcClient jdbc = context().getBean(JdbcClient.class);
+        assertThat(parts(jdbc, logId)).isPositive();
+        String id = draft.substring(draft.lastIndexOf('/') + 1);
+        assertThat(member.postForm("/drafts/" + id + "/discard", Map.of()).statusCode())
+                .isEqualTo(302);
+        assertThat(member.get(log).statusCode()).isEqualTo(404);
+        assertThat(parts(jdbc, logId)).isZero();
+    }
+
+    private static int parts(JdbcClient jdbc, String logId) {
+        return jdbc.sql("select count(*) from flight_log_part where log_id = :id")
+                .param("id", logId)
+                .query(Integer.class)
+                .single();
+    }
+
+    @Test
+    void whatIsBeyondTheBoundIsSaidClearly() {
+        SignedIn member = signIn(Role.MEMBER);
+        String draft = draft(member, "Many events");
+        StringBuilder text = new StringBuilder("t of many,GS,Track\n");
+        for (int i = 0; i < 505 * 45; i++) {
+            // forty seconds one way, five of nothing
+            boolean leg = i % 45 < 40;
+            text.append(i)
+                    .append(leg ? ",80," + (i / 45 % 2 == 0 ? 90 : 270) : ",,")
+                    .append('\n');
+        }
+        String log = sent(member, draft, text.toString());
+        assertThat(member.postForm(
+                                log + "/columns",
+                                Map.of(
+                                        "time",
+                                        "1",
+                                        "timeUnit",
+                                        "SECONDS",
+                                        "groundSpeed",
+                                        "2",
+                                        "groundSpeedUnit",
+                                        "KT",
+                                        "track",
+                                        "3",
+                                        "trackUnit",
+                                        "DEG"))
+                        .statusCode())
+                .isEqualTo(303);
+        Reading.finish(context());
+        Document read = member.page(log, 200);
+        assertThat(read.select(".events li")).hasSize(500);
+        assertThat(read.select(".note").text())
+                .contains("Only the first 500 events are kept, and this log holds 5 more")
+                .contains("06:14");
+        assertThat(read.text()).contains("a stall with load on is found where it falls to 0.8 g or less");
     }
 
     @Test

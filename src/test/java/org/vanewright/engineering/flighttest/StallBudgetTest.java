@@ -28,10 +28,10 @@ class StallBudgetTest {
         double[] expected = {1 / Math.sqrt(3), 2 / Math.sqrt(12), 0.8, 430.0 / 960, 43 * 0.025};
         double squares = 0;
         for (int i = 0; i < expected.length; i++) {
-            assertThat(budget.contributions().get(i).standardUncertaintyKt()).isCloseTo(expected[i], within(1e-12));
+            assertThat(budget.contributions().get(i).standardUncertainty()).isCloseTo(expected[i], within(1e-12));
             squares += expected[i] * expected[i];
         }
-        assertThat(budget.combinedKt()).isCloseTo(Math.sqrt(squares), within(1e-12));
+        assertThat(budget.combined()).isCloseTo(Math.sqrt(squares), within(1e-12));
         assertThat(budget.contributions().stream().mapToDouble(budget::share).sum())
                 .isCloseTo(1, within(1e-12));
     }
@@ -40,10 +40,10 @@ class StallBudgetTest {
     @Test
     void degreesOfFreedomFollowTheGuide() {
         UncertaintyBudget budget = budget(new StallBudget(0, 0.8, 0, 0));
-        double ratio = budget.combinedKt() * Math.sqrt(3);
+        double ratio = budget.combined() * Math.sqrt(3);
         assertThat(budget.effectiveDegreesOfFreedom()).isCloseTo(2 * Math.pow(ratio, 4), within(1e-9));
         assertThat(budget.interval(0.95).contains(43)).isTrue();
-        assertThat(budget.interval(0.95).halfWidth()).isGreaterThan(1.96 * budget.combinedKt());
+        assertThat(budget.interval(0.95).halfWidth()).isGreaterThan(1.96 * budget.combined());
     }
 
     /**
@@ -54,12 +54,13 @@ class StallBudgetTest {
     void theSumAgainstTheGuidesEndGauge() {
         UncertaintyBudget gauge = new UncertaintyBudget(
                 0,
+                "nm",
                 List.of(
                         new Contribution("standard", 25, 18, ""),
                         new Contribution("differences", 9.7, 25.6, ""),
                         new Contribution("expansion", 2.9, 50, ""),
                         new Contribution("temperature", 16.6, 2, "")));
-        assertThat(gauge.combinedKt()).isCloseTo(31.7, within(0.1));
+        assertThat(gauge.combined()).isCloseTo(31.7, within(0.1));
         assertThat(gauge.effectiveDegreesOfFreedom()).isBetween(16.0, 18.0);
     }
 
@@ -75,8 +76,8 @@ class StallBudgetTest {
             speeds[i] = new StallPoint(read, mass, factor, null).standardAirspeedKt(480);
         }
         UncertaintyBudget budget = budget(new StallBudget(2, 0.8, 10, 0.02));
-        double scatter = budget.contributions().get(0).standardUncertaintyKt();
-        double systematic = Math.sqrt(budget.combinedKt() * budget.combinedKt() - scatter * scatter);
+        double scatter = budget.contributions().get(0).standardUncertainty();
+        double systematic = Math.sqrt(budget.combined() * budget.combined() - scatter * scatter);
         assertThat(Sample.of(speeds).standardDeviation()).isCloseTo(systematic, within(0.02 * systematic));
     }
 

@@ -34,7 +34,7 @@ final class FlowPlots {
     }
 
     private static DrawnPlot pressure(FlowResult flow) {
-        PlotAxis up = new PlotAxis("Pressure coefficient (suction upward)", null, null, true);
+        PlotAxis up = new PlotAxis("Pressure coefficient (suction upward)", null, null, true, false);
         return drawn(
                 "pressure",
                 "Pressure coefficient along the chord",

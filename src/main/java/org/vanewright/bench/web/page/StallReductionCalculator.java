@@ -158,9 +158,9 @@ class StallReductionCalculator implements Calculator {
         budget.contributions()
                 .forEach(c -> figures.add(new Figure(
                         "Uncertainty: " + c.name().toLowerCase(Locale.ROOT),
-                        fixed(c.standardUncertaintyKt(), 2, "kt") + ", " + fixed(100 * budget.share(c), 0, "%")
+                        fixed(c.standardUncertainty(), 2, "kt") + ", " + fixed(100 * budget.share(c), 0, "%")
                                 + " of the variance")));
-        figures.add(new Figure("Combined standard uncertainty", fixed(budget.combinedKt(), 2, "kt")));
+        figures.add(new Figure("Combined standard uncertainty", fixed(budget.combined(), 2, "kt")));
         return figures;
     }
 

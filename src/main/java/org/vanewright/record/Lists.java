@@ -1,15 +1,15 @@
-package org.vanewright.airframe;
+package org.vanewright.record;
 
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /** Lists as they arrive in documents. */
-final class Lists {
+public final class Lists {
     private Lists() {}
 
     /** Unmodifiable, empty when absent, without absent entries. */
-    static <T> List<T> present(@Nullable List<? extends @Nullable T> list) {
+    public static <T> List<T> present(@Nullable List<? extends @Nullable T> list) {
         return list == null
                 ? List.of()
                 : list.stream().filter(Objects::nonNull).map(e -> (T) e).toList();
