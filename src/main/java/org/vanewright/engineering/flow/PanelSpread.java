@@ -25,6 +25,8 @@ final class PanelSpread {
     private static final double SHORT_OF_HALF_TURN = 32;
 
     private static final double FARTHEST_SHORT = 1;
+    /** The angle at the nose, in panels, so that the first two do not differ threefold. */
+    private static final double FIRST = 1;
 
     private static final int SAMPLES = 64;
     private static final int SMOOTHINGS = 3;
@@ -34,6 +36,7 @@ final class PanelSpread {
 
     private static final double COUNTS_NO_MORE = 0.9;
 
+    private final double firstAngle;
     private final double shortOfHalfTurn;
     /** Density of ends over the cosine's measure, at the samples, and the part of the ends up to each. */
     private final double[] density;
@@ -41,6 +44,7 @@ final class PanelSpread {
     private final double[] part = new double[SAMPLES + 1];
 
     private PanelSpread(Section section, SurfaceSide side, int panels) {
+        firstAngle = FIRST * Math.PI / panels;
         shortOfHalfTurn = Math.min(FARTHEST_SHORT, SHORT_OF_HALF_TURN / panels);
         density = bending(section, side);
         smooth(density);
@@ -65,8 +69,9 @@ final class PanelSpread {
 
     /** Part of the side's length by part of the cosine's measure. */
     private double cosine(double measure) {
-        double whole = Math.PI - shortOfHalfTurn;
-        return (1 - Math.cos(whole * measure)) / (1 - Math.cos(whole));
+        double last = Math.PI - shortOfHalfTurn;
+        double from = Math.cos(firstAngle);
+        return (from - Math.cos(firstAngle + (last - firstAngle) * measure)) / (from - Math.cos(last));
     }
 
     /** Root of curvature over the measure, without a unit. */
