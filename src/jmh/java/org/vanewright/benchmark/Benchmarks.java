@@ -17,7 +17,10 @@ import org.openjdk.jmh.runner.options.TimeValue;
 import org.openjdk.jmh.runner.options.VerboseMode;
 import org.openjdk.jmh.util.Statistics;
 
-/** Runs the benchmarks and prints a table of medians and quartiles, which a busy machine moves less than means. An argument is a regular expression for which ones; none means all. */
+/**
+ * Runs the benchmarks and prints a table of least times, medians and quartiles, which a busy machine moves less than means,
+ * and what the flow's times are to each other. An argument is a regular expression for which ones; none means all.
+ */
 public final class Benchmarks {
     private Benchmarks() {}
 
@@ -35,7 +38,9 @@ public final class Benchmarks {
                 .shouldFailOnError(true)
                 .verbosity(VerboseMode.SILENT)
                 .build();
-        System.out.print(table(new Runner(options).run()));
+        Collection<RunResult> results = new Runner(options).run();
+        System.out.print(table(results));
+        System.out.print(FlowRatios.of(results));
     }
 
     static String table(Collection<RunResult> results) {
@@ -46,17 +51,19 @@ public final class Benchmarks {
                 .mapToInt(r -> name(r.getParams()).length())
                 .max()
                 .orElse(9);
-        String format = "%-" + width + "s  %14s  %12s  %14s%n";
+        String format = "%-" + width + "s  %12s  %12s  %12s  %12s%n";
         StringBuilder table = new StringBuilder("\n")
-                .append(String.format(Locale.ROOT, format, "benchmark", "median, ms", "quartile, ms", "quartile, ms"));
+                .append(String.format(
+                        Locale.ROOT, format, "benchmark", "least, ms", "quartile, ms", "median, ms", "quartile, ms"));
         for (RunResult run : sorted) {
             Statistics micros = run.getPrimaryResult().getStatistics();
             table.append(String.format(
                     Locale.ROOT,
                     format,
                     name(run.getParams()),
-                    millis(micros, 50),
+                    millis(micros, 0),
                     millis(micros, 25),
+                    millis(micros, 50),
                     millis(micros, 75)));
         }
         return table.append('\n').toString();
@@ -67,7 +74,7 @@ public final class Benchmarks {
     }
 
     /** Class, method and parameters, without the package. */
-    private static String name(BenchmarkParams params) {
+    static String name(BenchmarkParams params) {
         String qualified = params.getBenchmark();
         String shortName = qualified.substring(qualified.lastIndexOf('.', qualified.lastIndexOf('.') - 1) + 1);
         String values = params.getParamsKeys().stream()

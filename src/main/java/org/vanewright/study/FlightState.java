@@ -4,6 +4,7 @@ import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import org.vanewright.airframe.AirframeDocument;
 import org.vanewright.airframe.AirframeDocument.Masses;
+import org.vanewright.airframe.AirframeDocument.Speeds;
 import org.vanewright.engineering.air.AirState;
 import org.vanewright.engineering.air.Airspeeds;
 import org.vanewright.engineering.air.StandardAtmosphere;
@@ -14,7 +15,7 @@ import org.vanewright.engineering.input.InvalidInputException;
  * An aircraft in level flight.
  *
  * @param condition what was asked for
- * @param massKg between empty and maximum mass
+ * @param massKg between empty and maximum mass; as typed where the airframe states no maximum
  * @param pressureAltitudeFt geopotential
  * @param air around it
  * @param speeds of it
@@ -24,6 +25,10 @@ public record FlightState(
     private static final double GRAVITY_M_S2 = 9.80665;
     private static final double SLOWEST_KT = 10;
     private static final double FASTEST_KT = 250;
+    /** Bounds of the masses that an airframe may state. */
+    private static final double LIGHTEST_KG = 30;
+
+    private static final double HEAVIEST_KG = 5700;
     private static final double LEAST_REYNOLDS = 1e4;
 
     /**
@@ -33,42 +38,58 @@ public record FlightState(
     public static FlightState of(AirframeDocument airframe, StudyQuery query) {
         Checks checks = new Checks();
         double mass = mass(airframe.masses(), query.massKg(), checks);
-        StudyCondition condition = query.condition() == null ? StudyCondition.STALL : query.condition();
-        Double speed = condition == StudyCondition.SPEED
-                ? query.calibratedAirspeedKt()
-                : condition.statedKt(airframe.speeds());
-        if (condition == StudyCondition.SPEED) {
-            checks.range("calibratedAirspeedKt", speed, SLOWEST_KT, FASTEST_KT, "kt");
-        } else {
-            checks.require(
-                    speed != null,
-                    "condition",
-                    condition.label(),
-                    "one whose speed the airframe states, or another speed");
-        }
+        StudyCondition condition =
+                query.condition() == null ? StudyCondition.usual(airframe.speeds()) : query.condition();
+        double speed = speedKt(condition, airframe.speeds(), query, checks);
         checks.throwIfAny();
         double altitude = query.pressureAltitudeFt() == null ? 0 : query.pressureAltitudeFt();
         AirState air = StandardAtmosphere.at(altitude, query.outsideAirTemperatureC());
-        return new FlightState(
-                condition, mass, altitude, air, Airspeeds.ofCalibrated(speed == null ? SLOWEST_KT : speed, air));
+        return new FlightState(condition, mass, altitude, air, Airspeeds.ofCalibrated(speed, air));
+    }
+
+    private static double speedKt(
+            StudyCondition condition, @Nullable Speeds speeds, StudyQuery query, Checks checks) {
+        Double own = query.calibratedAirspeedKt();
+        if (condition == StudyCondition.SPEED) {
+            checks.require(
+                    own != null && own >= SLOWEST_KT && own <= FASTEST_KT,
+                    "calibratedAirspeedKt",
+                    own,
+                    String.format(Locale.ROOT, "a calibrated airspeed from %.0f to %.0f kt%s", SLOWEST_KT, FASTEST_KT,
+                            query.condition() == null ? ", since the airframe states none to look at" : ""));
+            return own == null ? SLOWEST_KT : own;
+        }
+        Double stated = condition.statedKt(speeds);
+        checks.require(
+                stated != null, "condition", condition.label(), "one whose speed the airframe states, or another speed");
+        return stated == null ? SLOWEST_KT : stated;
     }
 
     private static double mass(@Nullable Masses masses, @Nullable Double asked, Checks checks) {
         Double maximum = masses == null ? null : masses.maximumKg();
         Double empty = masses == null ? null : masses.emptyKg();
-        if (!checks.require(maximum != null, "massKg", asked, "a mass of an airframe that states its maximum")) {
-            return 0;
+        if (maximum == null) {
+            double lowest = empty == null ? LIGHTEST_KG : empty;
+            checks.require(
+                    asked != null && asked >= lowest && asked <= HEAVIEST_KG,
+                    "massKg",
+                    asked,
+                    String.format(
+                            Locale.ROOT,
+                            "a mass from %.0f to %.0f kg, since the airframe states no maximum",
+                            lowest,
+                            HEAVIEST_KG));
+            return asked == null ? lowest : asked;
         }
-        double highest = maximum == null ? 0 : maximum;
-        double lowest = empty == null ? highest / 10 : empty;
+        double lowest = empty == null ? maximum / 10 : empty;
         if (asked == null) {
-            return highest;
+            return maximum;
         }
         checks.require(
-                asked >= lowest && asked <= highest,
+                asked >= lowest && asked <= maximum,
                 "massKg",
                 asked,
-                String.format(Locale.ROOT, "from %.0f kg empty to the maximum of %.0f kg", lowest, highest));
+                String.format(Locale.ROOT, "from %.0f kg empty to the maximum of %.0f kg", lowest, maximum));
         return asked;
     }
 

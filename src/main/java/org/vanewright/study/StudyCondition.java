@@ -1,5 +1,7 @@
 package org.vanewright.study;
 
+import java.util.Arrays;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.vanewright.airframe.AirframeDocument.Speeds;
 
@@ -20,6 +22,21 @@ public enum StudyCondition {
 
     public String label() {
         return label;
+    }
+
+    /** The slowest whose speed the airframe states; a speed of one's own where it states none. */
+    public static StudyCondition usual(@Nullable Speeds speeds) {
+        return Arrays.stream(values())
+                .filter(c -> c.statedKt(speeds) != null)
+                .findFirst()
+                .orElse(SPEED);
+    }
+
+    /** Those that can be asked for: whose speed the airframe states, and a speed of one's own. */
+    public static List<StudyCondition> possible(@Nullable Speeds speeds) {
+        return Arrays.stream(values())
+                .filter(c -> c == SPEED || c.statedKt(speeds) != null)
+                .toList();
     }
 
     /** Calibrated airspeed that the airframe states for it; null where it states none. */

@@ -5,10 +5,10 @@ import org.jspecify.annotations.Nullable;
 /**
  * The flight condition of a study, as asked for.
  *
- * @param massKg from empty to maximum mass; absent means the maximum mass
+ * @param massKg from empty to maximum mass; absent means the maximum mass, where the airframe states one
  * @param pressureAltitudeFt absent means sea level
  * @param outsideAirTemperatureC absent means the standard one
- * @param condition absent means the stall
+ * @param condition absent means the slowest whose speed the airframe states
  * @param calibratedAirspeedKt for a speed of one's own
  * @param row that is tried elsewhere, by its index; absent means the first
  * @param trial what is tried in its place

@@ -7,7 +7,7 @@ package org.vanewright.engineering.flow;
  * @param stagnation where it parts
  * @param upper layer of the upper side
  * @param lower layer of the lower side
- * @param displaced flow displaced by the layers at the panel ends, positive along their order
+ * @param displaced flow displaced by the layers on the grid, positive along the order of the panels
  * @param onward the same as the passes would go on with it: a start for a like angle
  * @param iterations passes of the layers that were made
  * @param residual largest change of the displaced flow in the last pass, over its largest value

@@ -8,8 +8,8 @@ import org.vanewright.engineering.section.SurfaceSide;
  * δ*)/ds on the skin would (M. J. Lighthill, "On displacement thickness", Journal of Fluid Mechanics 4 (1958) 383-392), and
  * the outer flow so changed is the edge of the layers.
  *
- * <p>{@link Displacement} says what of the displaced flow the outer flow feels. The change of a pass is smoothed before it
- * is applied, because the direct iteration amplifies ripples. {@link Mixing} takes the place of a fixed under-relaxation.
+ * <p>{@link Displacement} says what of the displaced flow the outer flow feels, {@link Interaction} what step answers to the
+ * change of a pass, and {@link Mixing} mends the step by what the last ones did.
  */
 final class Coupling {
     static final double TOLERANCE = 2e-3;
@@ -28,19 +28,20 @@ final class Coupling {
     private static final double LIFT_WITHIN = 1e-10;
 
     private final PotentialFlow flow;
-    private final DisplacementGrid grid;
+    private final OuterResponse response;
     private final double viscosity;
     private final double upperX;
     private final double lowerX;
 
     /**
+     * @param response of that flow
      * @param viscosity ν over free-stream speed, in the section's unit
      * @param upperX where the upper layer is made turbulent; NaN for free transition
      * @param lowerX likewise for the lower layer
      */
-    Coupling(PotentialFlow flow, double viscosity, double upperX, double lowerX) {
+    Coupling(PotentialFlow flow, OuterResponse response, double viscosity, double upperX, double lowerX) {
         this.flow = flow;
-        grid = new DisplacementGrid(flow.geometry().arc);
+        this.response = response;
         this.viscosity = viscosity;
         this.upperX = upperX;
         this.lowerX = lowerX;
@@ -52,6 +53,11 @@ final class Coupling {
 
     CoupledFlow atLift(double liftCoefficient, double @Nullable [] start) {
         return solve(added -> withLift(liftCoefficient, added), start);
+    }
+
+    /** Arc lengths of the places that displaced flow is known at. */
+    double[] grid() {
+        return response.grid.arc();
     }
 
     /** One pass over given flow: the layers without their effect on it. */
@@ -76,40 +82,63 @@ final class Coupling {
 
     private CoupledFlow solve(Outer outer, double @Nullable [] start) {
         CoupledFlow best = null;
-        double[] guess = grid.pick(start == null ? new double[flow.geometry().ends()] : start);
+        double[] guess = start == null ? new double[response.grid.arc().length] : start;
         int pass = 0;
         // a later try starts from the best of the one before, with nothing remembered and shorter steps
         for (int go = 0; go < TRIES; go++) {
             double limit = go == 0 && start == null ? 1 : LONGEST_STEP / (1 << go);
-            Mixing mixing = new Mixing();
+            Steps steps = new Steps(response);
             int bestPass = pass;
             while (pass - bestPass < PATIENCE && pass < MOST_PASSES) {
                 pass++;
-                double[] whole = grid.expand(guess);
-                CoupledFlow now = pass(outer.with(flow.response(whole)), whole);
-                Displacement displacement = new Displacement(now, grid, viscosity);
+                CoupledFlow now = pass(outer.with(response.to(guess)), guess);
+                Displacement displacement = new Displacement(now, response.grid, viscosity);
                 double[] change = displacement.felt();
                 double largest = largest(change);
                 for (int i = 0; i < change.length; i++) {
                     change[i] -= guess[i];
                 }
                 double residual = largest(change) / largest;
-                guess = mixing.next(guess, displacement.step(change), limit * largest);
+                guess = steps.next(guess, change, displacement, limit * largest, residual < TOLERANCE);
                 limit = Math.min(limit, LONGEST_STEP);
                 if (best == null || residual < best.residual()) {
-                    best = now.after(pass, residual, grid.expand(guess));
+                    best = now.after(pass, residual, guess);
                     bestPass = pass;
                 }
                 if (residual < TOLERANCE) {
                     return best;
                 }
             }
-            guess = best == null ? guess : grid.pick(best.displaced());
+            guess = best == null ? guess : best.displaced();
         }
         if (best == null) {
             throw new IllegalStateException("no pass was made");
         }
         return best.after(pass, best.residual(), best.displaced());
+    }
+
+    /** From one guess to the next; a law of interaction serves for several passes, for it changes little. */
+    private static final class Steps {
+        private static final int RENEWED = 2;
+
+        private final OuterResponse response;
+        private final Mixing mixing = new Mixing();
+        private @Nullable Interaction interaction;
+        private int passes;
+
+        Steps(OuterResponse response) {
+            this.response = response;
+        }
+
+        double[] next(double[] guess, double[] change, Displacement displacement, double longest, boolean done) {
+            Interaction law = interaction;
+            if (law == null || passes < RENEWED && !done) {
+                law = displacement.interaction(response);
+                interaction = law;
+            }
+            passes++;
+            return mixing.next(guess, law.step(change), longest);
+        }
     }
 
     private PanelSolution withLift(double wanted, double[] added) {

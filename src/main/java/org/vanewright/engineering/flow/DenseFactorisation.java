@@ -70,6 +70,32 @@ final class DenseFactorisation {
         return x;
     }
 
+    /**
+     * For many right-hand sides at once.
+     *
+     * @param right a row for each equation, a column for each right-hand side; unchanged
+     */
+    double[][] solve(double[][] right) {
+        int n = order.length;
+        double[][] x = new double[n][];
+        for (int i = 0; i < n; i++) {
+            x[i] = right[order[i]].clone();
+            for (int j = 0; j < i; j++) {
+                subtract(x[i], x[j], factors[i][j], 0);
+            }
+        }
+        for (int i = n - 1; i >= 0; i--) {
+            for (int j = i + 1; j < n; j++) {
+                subtract(x[i], x[j], factors[i][j], 0);
+            }
+            double scale = 1 / factors[i][i];
+            for (int k = 0; k < x[i].length; k++) {
+                x[i][k] *= scale;
+            }
+        }
+        return x;
+    }
+
     /** Four sums at a time, which the processor can run side by side. */
     static double dot(double[] a, double[] b, int from, int to) {
         double s0 = 0;

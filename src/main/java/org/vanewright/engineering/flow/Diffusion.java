@@ -4,6 +4,21 @@ package org.vanewright.engineering.flow;
 final class Diffusion {
     private Diffusion() {}
 
+    /** The three diagonals of what {@link #of} undoes, lowest first. */
+    static double[][] diagonals(double[] c, double[] place) {
+        int n = c.length;
+        double[][] diagonals = new double[3][n];
+        for (int i = 0; i < n; i++) {
+            double width = 0.5 * (place[Math.min(i + 1, n - 1)] - place[Math.max(i - 1, 0)]);
+            double before = i == 0 ? 0 : 0.5 * (c[i - 1] + c[i]) / (place[i] - place[i - 1]);
+            double after = i == n - 1 ? 0 : 0.5 * (c[i] + c[i + 1]) / (place[i + 1] - place[i]);
+            diagonals[0][i] = -before / width;
+            diagonals[1][i] = 1 + (before + after) / width;
+            diagonals[2][i] = -after / width;
+        }
+        return diagonals;
+    }
+
     /**
      * Solves x − (c x′)′ = values with x′ = 0 at both ends, by elimination of the three diagonals.
      *

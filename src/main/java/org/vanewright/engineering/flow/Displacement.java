@@ -1,9 +1,7 @@
 package org.vanewright.engineering.flow;
 
-import org.vanewright.engineering.section.SurfaceSide;
-
 /**
- * Flow displaced by the layers of both sides, at the panel ends and positive along their order.
+ * Flow displaced by the layers of both sides, on the grid and positive along the order of the panels.
  *
  * <p>The outer flow feels it smoothed: along the skin over some momentum thicknesses, since what is shorter than a layer
  * is thick does not reach its edge, and about transition over a part of the length in which turbulence takes over. A
@@ -13,77 +11,97 @@ import org.vanewright.engineering.section.SurfaceSide;
  * transition from laminar to turbulent motion", Journal of Fluid Mechanics 3 (1958) 418-436.
  */
 final class Displacement {
-    /** Both in θ: smoothing of what the outer flow feels, and of the step from one pass to the next. */
+    /** In θ. */
     private static final double FELT_OVER = 6;
-
-    private static final double STEP_OVER = 5;
     /** Smoothing over the distance to the trailing edge, at most. */
     private static final double AT_TRAILING_EDGE = 0.2;
+
+    private static final double LAMINAR_FALL = 2;
 
     private static final double OF_TRANSITION = 0.3;
     /** Longest transition over the length of the laminar layer. */
     private static final double LONGEST_TRANSITION = 0.6;
 
-    private final CoupledFlow flow;
+    /** Share of an exponential beyond which nothing is felt of transition. */
+    private static final double FAR = 5;
+
     private final DisplacementGrid grid;
     private final double viscosity;
+    /** At the places of the grid: displaced flow, the square of the length of smoothing, and gain by vorticity. */
+    private final double[] displaced;
+
+    private final double[] over;
+    private final double[] gain;
 
     Displacement(CoupledFlow flow, DisplacementGrid grid, double viscosity) {
-        this.flow = flow;
         this.grid = grid;
         this.viscosity = viscosity;
+        int places = grid.arc().length;
+        displaced = new double[places];
+        over = new double[places];
+        gain = new double[places];
+        int parting = flow.stagnation().end();
+        double upperExtent = extent(flow.upper());
+        double lowerExtent = extent(flow.lower());
+        for (int k = 0; k < places; k++) {
+            int end = grid.end(k);
+            if (end <= parting) {
+                set(k, flow.upper(), parting + 1 - end, upperExtent);
+                displaced[k] = -displaced[k];
+            } else {
+                set(k, flow.lower(), end - parting, lowerExtent);
+            }
+        }
     }
 
-    private interface AtStation {
-        double of(Layer layer, int station);
+    private void set(int place, Layer layer, int station, double extent) {
+        displaced[place] = Math.max(0, layer.edge.speed[station]) * thickness(layer, station);
+        over[place] = feltOver(layer, station, extent);
+        gain[place] = thickness(layer, station) * fall(layer, station);
     }
 
     /** As the outer flow feels it, on the grid. */
     double[] felt() {
-        double[] displaced = grid.pick(both((layer, i) -> displaced(layer, i), -1));
-        return Diffusion.of(displaced, grid.pick(both(this::feltOver, 1)), grid.arc());
+        return Diffusion.of(displaced, over, grid.arc());
     }
 
-    /** A change of it without the ripples that the passes would amplify, on the grid. */
-    double[] step(double[] change) {
-        return Diffusion.of(change, grid.pick(both(Displacement::stepOver, 1)), grid.arc());
-    }
-
-    private double[] both(AtStation value, double signOfUpper) {
-        double[] values = new double[flow.displaced().length];
-        for (int i = 1; i <= flow.upper().last(); i++) {
-            values[EdgeFlow.end(flow.stagnation(), SurfaceSide.UPPER, i)] = signOfUpper * value.of(flow.upper(), i);
-        }
-        for (int i = 1; i <= flow.lower().last(); i++) {
-            values[EdgeFlow.end(flow.stagnation(), SurfaceSide.LOWER, i)] = value.of(flow.lower(), i);
-        }
-        return values;
+    /** How the layers would follow a small change of the outer flow, and it them. */
+    Interaction interaction(OuterResponse outer) {
+        return new Interaction(outer, Diffusion.diagonals(over, grid.arc()), gain);
     }
 
     /** The laminar layer counts with the shape factor that it gets at transition. */
-    private static double displaced(Layer layer, int i) {
-        double shape = layer.regime[i] == Regime.LAMINAR ? TurbulentLayer.INITIAL_SHAPE : layer.shape[i];
-        return Math.max(0, layer.edge.speed[i]) * layer.momentum[i] * shape;
+    private static double thickness(Layer layer, int i) {
+        return layer.momentum[i] * (layer.regime[i] == Regime.LAMINAR ? TurbulentLayer.INITIAL_SHAPE : layer.shape[i]);
     }
 
-    private double feltOver(Layer layer, int i) {
+    /** −d ln(U θ H) / d ln U where the speed changes over a short length, as {@link Interaction} has it. */
+    private static double fall(Layer layer, int i) {
+        double shape = layer.shape[i];
+        return switch (layer.regime[i]) {
+            case LAMINAR -> LAMINAR_FALL;
+            case TURBULENT -> (shape + 1) * (1 - layer.excess[i] / shape * HeadClosure.shapeByEntrainment(shape));
+            case SEPARATED -> shape + 1;
+        };
+    }
+
+    /** Length of transition. */
+    private double extent(Layer layer) {
+        double from = layer.transition;
+        return from == Layer.NOWHERE
+                ? 0
+                : Math.min(5 * Math.pow(from / viscosity, 0.8) * viscosity, LONGEST_TRANSITION * from);
+    }
+
+    private static double feltOver(Layer layer, int i, double extent) {
         double length = FELT_OVER * layer.momentum[i];
-        if (layer.transition != Layer.NOWHERE) {
-            double extent = Math.min(
-                    5 * Math.pow(layer.transition / viscosity, 0.8) * viscosity, LONGEST_TRANSITION * layer.transition);
-            double away = (layer.edge.s[i] - layer.transition) / extent;
-            length = Math.max(length, OF_TRANSITION * extent * Math.exp(-away * away));
+        double away = Math.abs(layer.edge.s[i] - layer.transition);
+        if (away < FAR * extent) {
+            double part = away / extent;
+            length = Math.max(length, OF_TRANSITION * extent * Math.exp(-part * part));
         }
         double behind = layer.edge.s[layer.last()] - layer.edge.s[i];
-        return square(Math.min(length, AT_TRAILING_EDGE * behind));
-    }
-
-    /** Nothing at the trailing edge itself, which halves the smoothing beside it: by trial that takes the fewest passes. */
-    private static double stepOver(Layer layer, int i) {
-        return i == layer.last() ? 0 : square(STEP_OVER * layer.momentum[i]);
-    }
-
-    private static double square(double length) {
-        return length * length;
+        double felt = Math.min(length, AT_TRAILING_EDGE * behind);
+        return felt * felt;
     }
 }

@@ -21,14 +21,15 @@ final class EdgeFlow {
     /** Stations that a layer can be followed over. */
     final int usable;
 
-    private int piece;
+    private final SmoothCurve curve;
 
     EdgeFlow(double[] s, double[] speed, double[] x, double[] y) {
         this.s = s;
         this.speed = speed;
         this.x = x;
         this.y = y;
-        slope = slopes(s, speed);
+        curve = new SmoothCurve(s, speed);
+        slope = curve.slopes;
         int n = 1;
         while (n < s.length && speed[n] > (n < 3 ? 0 : SLOWEST)) {
             n++;
@@ -67,57 +68,17 @@ final class EdgeFlow {
         return side == SurfaceSide.UPPER ? stagnation.end() + 1 - station : stagnation.end() + station;
     }
 
-    private static double[] slopes(double[] s, double[] u) {
-        int last = s.length - 1;
-        double[] slopes = new double[s.length];
-        for (int i = 1; i < last; i++) {
-            slopes[i] = parabolaSlope(s, u, i, s[i]);
-        }
-        slopes[0] = parabolaSlope(s, u, 1, s[0]);
-        slopes[last] = parabolaSlope(s, u, last - 1, s[last]);
-        return slopes;
-    }
-
-    private static double parabolaSlope(double[] s, double[] u, int i, double at) {
-        double before = (u[i] - u[i - 1]) / (s[i] - s[i - 1]);
-        double after = (u[i + 1] - u[i]) / (s[i + 1] - s[i]);
-        double bend = (after - before) / (s[i + 1] - s[i - 1]);
-        return before + bend * (2 * at - s[i] - s[i - 1]);
-    }
-
-    /** Makes the piece around a place the one that {@link #speedAt} and {@link #slopeAt} use. */
-    private double locate(double at) {
-        while (piece > 0 && at < s[piece]) {
-            piece--;
-        }
-        while (piece < s.length - 2 && at > s[piece + 1]) {
-            piece++;
-        }
-        return (at - s[piece]) / (s[piece + 1] - s[piece]);
-    }
-
     double speedAt(double at) {
-        double t = locate(at);
-        double h = s[piece + 1] - s[piece];
-        double r = 1 - t;
-        return r * r * (1 + 2 * t) * speed[piece]
-                + t * t * (3 - 2 * t) * speed[piece + 1]
-                + h * t * r * (r * slope[piece] - t * slope[piece + 1]);
+        return curve.at(at);
     }
 
     double slopeAt(double at) {
-        double t = locate(at);
-        double h = s[piece + 1] - s[piece];
-        double r = 1 - t;
-        return 6 * t * r * (speed[piece + 1] - speed[piece]) / h
-                + r * (1 - 3 * t) * slope[piece]
-                + t * (3 * t - 2) * slope[piece + 1];
+        return curve.slopeAt(at);
     }
 
     /** Linear between stations. */
     double along(double[] values, double at) {
-        double t = locate(at);
-        return values[piece] + t * (values[piece + 1] - values[piece]);
+        return curve.along(values, at);
     }
 
     /** Arc length at the rearmost place with this x; 0 where the stagnation point lies behind it. */

@@ -44,6 +44,13 @@ final class HeadClosure {
         return 0.6778 + Math.pow(excess / 1.5501, -1 / 3.064);
     }
 
+    /** dH/dH₁, below 0. */
+    static double shapeByEntrainment(double shape) {
+        return shape <= JOINT
+                ? -Math.pow(shape - 1.1, 2.287) / (0.8234 * 1.287)
+                : -Math.pow(shape - 0.6778, 4.064) / (1.5501 * 3.064);
+    }
+
     /** F = 0.0306 (H₁ − 3)^−0.6169, the flow drawn into the layer over the edge speed. */
     static double entrainment(double entrainmentShape) {
         return 0.0306 * Math.pow(Math.max(LEAST_EXCESS, entrainmentShape - 3), -0.6169);

@@ -22,7 +22,7 @@ final class InfluenceMatrix {
     /** d_ij / 2π. */
     final double[][] doublets;
 
-    private static final double TWO_PI = 2 * Math.PI;
+    private static final double PER_TURN = 1 / (2 * Math.PI);
     private static final double TINY = 1e-300;
     /** Below this ratio eight terms of the arctangent's series leave less than 1e-13. */
     private static final double SERIES_BELOW = 0.2;
@@ -32,12 +32,15 @@ final class InfluenceMatrix {
     private final double[][] logs;
 
     private final double[] squares;
+    /** One over the lengths of the panels. */
+    private final double[] inverse;
 
     InfluenceMatrix(PanelGeometry geometry) {
         this.geometry = geometry;
         int n = geometry.ends();
         logs = logs(geometry);
         squares = new double[n];
+        inverse = Arrays.stream(geometry.length).map(length -> 1 / length).toArray();
         vortices = new double[n + 1][n + 1];
         doublets = new double[n][n];
         for (int i = 0; i < n; i++) {
@@ -72,15 +75,20 @@ final class InfluenceMatrix {
             squares[j] = dx * dx + dy * dy;
         }
         for (int j = 0; j + 1 < n; j++) {
-            addPanel(a, d, logs[i], j, px, py, i == j || i == j + 1);
+            addPanel(a, d, logs[i], j, px, py, isAt(i, j) || isAt(i, j + 1));
         }
-        d[i] += Math.PI + geometry.turn(i);
-        d[0] += i == 0 ? 0 : wakeAngle(px - geometry.x[0], py - geometry.y[0]);
-        d[n - 1] -= i == n - 1 ? 0 : wakeAngle(px - geometry.x[n - 1], py - geometry.y[n - 1]);
         for (int j = 0; j < n; j++) {
-            d[j] /= TWO_PI;
+            d[j] += isAt(i, j) ? (Math.PI + geometry.turn(j)) * PER_TURN : 0;
         }
+        d[0] += isAt(i, 0) ? 0 : wakeAngle(px - geometry.x[0], py - geometry.y[0]) * PER_TURN;
+        d[n - 1] -= isAt(i, n - 1) ? 0 : wakeAngle(px - geometry.x[n - 1], py - geometry.y[n - 1]) * PER_TURN;
         a[n] = -1;
+    }
+
+    /** Both ends at a sharp edge are one place, from which no angle between them can be told. */
+    private boolean isAt(int i, int j) {
+        int last = geometry.panels();
+        return i == j || geometry.sharp && i + j == last && (i == 0 || j == 0);
     }
 
     private void addPanel(double[] a, double[] d, double[] log, int j, double px, double py, boolean own) {
@@ -97,12 +105,13 @@ final class InfluenceMatrix {
         double seen = own ? 0 : angle(length * h, x1 * x2 + h * h);
         double whole = 0.5 * (x1 * log1 - x2 * log2) - length + h * seen;
         double moment = 0.25 * (squares[j] * (log1 - 1) - squares[j + 1] * (log2 - 1));
-        double second = (x1 * whole - moment) / length;
-        a[j] += (whole - second) / TWO_PI;
-        a[j + 1] += second / TWO_PI;
-        double rear = (x1 * seen - 0.5 * h * (log1 - log2)) / length;
-        d[j] += seen - rear;
-        d[j + 1] += rear;
+        double perLength = inverse[j];
+        double second = (x1 * whole - moment) * perLength;
+        a[j] += (whole - second) * PER_TURN;
+        a[j + 1] += second * PER_TURN;
+        double rear = (x1 * seen - 0.5 * h * (log1 - log2)) * perLength;
+        d[j] += (seen - rear) * PER_TURN;
+        d[j + 1] += rear * PER_TURN;
     }
 
     /** Most panels are far away and seen under a small angle, for which the series is faster than the library's atan2. */
@@ -135,7 +144,7 @@ final class InfluenceMatrix {
     private double wakeAngle(double dx, double dy) {
         double ux = -geometry.wakeX;
         double uy = -geometry.wakeY;
-        return dx == 0 && dy == 0 ? 0 : Math.atan2(ux * dy - uy * dx, ux * dx + uy * dy);
+        return Math.atan2(ux * dy - uy * dx, ux * dx + uy * dy);
     }
 
     private void closeAtTrailingEdge() {
@@ -198,6 +207,6 @@ final class InfluenceMatrix {
         double source = 0.5 * h * (log1 - log2) - x1 * angle1 + x2 * angle2;
         double across = geometry.wakeX * ty - geometry.wakeY * tx;
         double along = geometry.wakeX * tx + geometry.wakeY * ty;
-        return 0.5 * (across * source - along * vortex) / TWO_PI;
+        return 0.5 * (across * source - along * vortex) * PER_TURN;
     }
 }

@@ -25,8 +25,7 @@ final class Mixing {
      */
     double[] next(double[] guess, double[] change, double longest) {
         if (lastGuess.length > 0) {
-            remember(guessSteps, difference(guess, lastGuess));
-            remember(changeSteps, difference(change, lastChange));
+            remember(difference(guess, lastGuess), difference(change, lastChange));
         }
         lastGuess = guess;
         lastChange = change;
@@ -46,19 +45,13 @@ final class Mixing {
         int n = steps.length;
         double[][] normal = new double[n][n];
         double[] right = new double[n];
-        double largest = 0;
         for (int i = 0; i < n; i++) {
-            for (int j = 0; j < n; j++) {
+            for (int j = 0; j <= i; j++) {
                 normal[i][j] = DenseFactorisation.dot(steps[i], steps[j], 0, change.length);
+                normal[j][i] = normal[i][j];
             }
+            normal[i][i] += RIDGE;
             right[i] = DenseFactorisation.dot(steps[i], change, 0, change.length);
-            largest = Math.max(largest, normal[i][i]);
-        }
-        if (largest == 0) {
-            return new double[0];
-        }
-        for (int i = 0; i < n; i++) {
-            normal[i][i] += RIDGE * largest;
         }
         return new DenseFactorisation(normal).solve(right);
     }
@@ -74,11 +67,26 @@ final class Mixing {
         return next;
     }
 
-    private static void remember(Deque<double[]> steps, double[] step) {
-        if (steps.size() == DEPTH) {
-            steps.removeFirst();
+    /** Both scaled so that the change is of length 1: steps differ in length, and all are to count alike. */
+    private void remember(double[] guessStep, double[] changeStep) {
+        double square = DenseFactorisation.dot(changeStep, changeStep, 0, changeStep.length);
+        if (square == 0) {
+            return;
         }
-        steps.addLast(step);
+        if (guessSteps.size() == DEPTH) {
+            guessSteps.removeFirst();
+            changeSteps.removeFirst();
+        }
+        double scale = 1 / Math.sqrt(square);
+        guessSteps.addLast(scaled(guessStep, scale));
+        changeSteps.addLast(scaled(changeStep, scale));
+    }
+
+    private static double[] scaled(double[] values, double by) {
+        for (int i = 0; i < values.length; i++) {
+            values[i] *= by;
+        }
+        return values;
     }
 
     private static double[] difference(double[] a, double[] b) {

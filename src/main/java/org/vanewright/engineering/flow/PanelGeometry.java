@@ -6,21 +6,11 @@ import org.vanewright.engineering.section.SurfaceSide;
 
 /**
  * Straight panels whose ends lie on a section's skin: trailing edge → upper → leading edge → lower → trailing edge,
- * anticlockwise, lengths in the section's unit. Ends are set out on each side by the cosine of arc length, so that they
- * crowd at the leading edge, where the skin bends most, and less so at the trailing edge.
+ * anticlockwise, lengths in the section's unit. {@link PanelSpread} says where they crowd.
  */
 final class PanelGeometry {
     /** A trailing edge narrower than this fraction of the chord counts as sharp. */
     private static final double SHARP_WITHIN = 1e-4;
-
-    /**
-     * The cosine's angle at the trailing edge falls short of π by this over the number of panels: panels there are less
-     * short than at the nose, for a layer is thicker there, yet shrink with the square of their number, as the root of
-     * distance by which the load on a thin edge falls asks for.
-     */
-    private static final double SHORT_OF_HALF_TURN = 90;
-
-    private static final double FARTHEST_SHORT = 1;
 
     /** Panel ends. */
     final double[] x;
@@ -80,24 +70,18 @@ final class PanelGeometry {
         double[] y = new double[panels + 1];
         double[] arc = new double[panels + 1];
         int upper = panels / 2;
-        double length = section.arcLength(SurfaceSide.UPPER);
+        double[] up = PanelSpread.arcs(section, SurfaceSide.UPPER, upper);
+        double[] low = PanelSpread.arcs(section, SurfaceSide.LOWER, panels - upper);
+        double length = up[upper];
         for (int i = 0; i <= upper; i++) {
-            double along = length * spread(i, upper);
-            set(x, y, upper - i, section.atArcLength(SurfaceSide.UPPER, along));
-            arc[upper - i] = length - along;
+            set(x, y, upper - i, section.atArcLength(SurfaceSide.UPPER, up[i]));
+            arc[upper - i] = length - up[i];
         }
-        int lower = panels - upper;
-        for (int i = 1; i <= lower; i++) {
-            double along = section.arcLength(SurfaceSide.LOWER) * spread(i, lower);
-            set(x, y, upper + i, section.atArcLength(SurfaceSide.LOWER, along));
-            arc[upper + i] = length + along;
+        for (int i = 1; i < low.length; i++) {
+            set(x, y, upper + i, section.atArcLength(SurfaceSide.LOWER, low[i]));
+            arc[upper + i] = length + low[i];
         }
         return new PanelGeometry(x, y, arc, upper);
-    }
-
-    private static double spread(int i, int panels) {
-        double whole = Math.PI - Math.min(FARTHEST_SHORT, 0.5 * SHORT_OF_HALF_TURN / panels);
-        return (1 - Math.cos(whole * i / panels)) / (1 - Math.cos(whole));
     }
 
     private static void set(double[] x, double[] y, int index, SkinPoint point) {

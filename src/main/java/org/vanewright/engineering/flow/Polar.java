@@ -9,8 +9,7 @@ import org.vanewright.engineering.input.Checks;
 import org.vanewright.engineering.input.InvalidInputException;
 
 /**
- * A sweep of the angle of attack at one Reynolds number; the panels' factors are used for all angles, and each starts from
- * the displacement that the two before it lead to.
+ * A sweep of the angle of attack at one Reynolds number; the panels' factors are used for all angles.
  *
  * @param points in the order of the sweep
  * @param method how it was computed, one paragraph
@@ -36,14 +35,13 @@ public record Polar(List<PolarPoint> points, String method, List<String> sources
         checks.range("reynolds", condition.reynolds(), Flow.LEAST_REYNOLDS, Flow.GREATEST_REYNOLDS, "");
         Flow.transition(checks, condition.transition(), flow.section());
         checks.throwIfAny();
-        List<PolarPoint> points = new ArrayList<>();
-        Sweep sweep = new Sweep(flow.coupling(condition));
+        double[] angles = new double[count];
         for (int i = 0; i < count; i++) {
-            double angle = fromDeg + (toDeg - fromDeg) * i / (count - 1);
-            points.add(PolarPoint.of(sweep.next(Math.toRadians(angle))));
+            angles[i] = Math.toRadians(fromDeg + (toDeg - fromDeg) * i / (count - 1));
         }
+        List<PolarPoint> points = PolarSweep.of(flow.coupling(condition), angles);
         return new Polar(
-                List.copyOf(points), FlowMethod.VISCOUS, FlowMethod.VISCOUS_SOURCES, validity(points, condition));
+                points, FlowMethod.VISCOUS, FlowMethod.VISCOUS_SOURCES, validity(points, condition));
     }
 
     /** The point with the largest lift that the method claims. */

@@ -1,5 +1,6 @@
 package org.vanewright.engineering.flow;
 
+import java.util.Arrays;
 import org.vanewright.engineering.section.Section;
 
 /**
@@ -67,6 +68,17 @@ final class PotentialFlow {
             right[i] = DenseFactorisation.dot(doublets[i], displacedFlow, 0, n);
         }
         return factors.solve(right);
+    }
+
+    /** The same to each place of a grid. */
+    double[][] responses(DisplacementGrid grid) {
+        int n = geometry.ends();
+        double[][] right = new double[n + 1][];
+        for (int i = 0; i < n; i++) {
+            right[i] = grid.gather(doublets[i]);
+        }
+        right[n] = new double[right[0].length];
+        return Arrays.copyOf(factors.solve(right), n);
     }
 
     /** Angle at which the potential flow has this lift coefficient, by circulation. */

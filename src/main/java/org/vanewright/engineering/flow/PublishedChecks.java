@@ -6,7 +6,12 @@ import java.util.stream.Stream;
 /** Everything of this package that is set beside published values, the bad figures too. */
 public final class PublishedChecks {
     private static final List<PublishedCheck> ALL = Stream.of(
-                    PotentialChecks.list(), LaminarChecks.list(), TurbulentChecks.list(), SectionChecks.list())
+                    ShapeChecks.list(),
+                    PotentialChecks.list(),
+                    ClosureChecks.list(),
+                    LaminarChecks.list(),
+                    TurbulentChecks.list(),
+                    SectionChecks.list())
             .flatMap(List::stream)
             .toList();
 

@@ -12,6 +12,7 @@ public final class SectionFlow {
 
     private final Section section;
     private final PotentialFlow potential;
+    private @Nullable OuterResponse response;
 
     private SectionFlow(Section section, int panels) {
         this.section = section;
@@ -56,9 +57,18 @@ public final class SectionFlow {
     Coupling coupling(FlowCondition condition) {
         return new Coupling(
                 potential,
+                response(),
                 1 / condition.reynolds(),
                 orFree(condition.transition().upperX()),
                 orFree(condition.transition().lowerX()));
+    }
+
+    /** Made when boundary layers are first asked for. */
+    private synchronized OuterResponse response() {
+        if (response == null) {
+            response = new OuterResponse(potential);
+        }
+        return response;
     }
 
     private static double orFree(@Nullable Double x) {

@@ -16,6 +16,10 @@ final class ArcLengthTable {
     private static final double PANEL_TOLERANCE = 1e-13;
     private static final int MAX_DEPTH = 30;
     private static final int POINTS = 10;
+    private static final int MOST_STEPS = 6;
+    /** Of a step over the panel, after which the next would lie within rounding: the error falls with its square. */
+    private static final double SETTLED = 1e-8;
+
     private static final double[] ABSCISSA = new double[POINTS];
     private static final double[] WEIGHT = new double[POINTS];
 
@@ -75,8 +79,25 @@ final class ArcLengthTable {
         if (integral(low, high) <= wanted) {
             return high;
         }
-        double start = low + (high - low) * wanted / (arcs[panel + 1] - arcs[panel]);
-        return solver().solve(MAX_EVALUATIONS, u -> integral(low, u) - wanted, low, high, Math.min(start, high));
+        double start = Math.min(high, low + (high - low) * wanted / (arcs[panel + 1] - arcs[panel]));
+        double found = byNewton(low, high, wanted, start);
+        if (!Double.isNaN(found)) {
+            return found;
+        }
+        return solver().solve(MAX_EVALUATIONS, u -> integral(low, u) - wanted, low, high, start);
+    }
+
+    /** Quick, since speed hardly changes within a panel and is the derivative; NaN where it does not settle. */
+    private double byNewton(double low, double high, double wanted, double start) {
+        double at = start;
+        for (int i = 0; i < MOST_STEPS; i++) {
+            double next = Math.max(low, Math.min(high, at - (integral(low, at) - wanted) / curve.speed(at)));
+            if (Math.abs(next - at) <= SETTLED * (high - low)) {
+                return next;
+            }
+            at = next;
+        }
+        return Double.NaN;
     }
 
     /** The root finder every query uses: to 1e-14, within a known bracket. */

@@ -59,22 +59,23 @@ class PlacePages {
         Revision<AirframeDocument> airframe = ref == null ? airframes.shown(slug) : airframes.exactly(ref);
         Form form = asked.form();
         PlaceQuery query = query(form, asked);
-        fill(form);
+        fill(form, airframe.content());
         model.addAttribute("revision", airframe);
         model.addAttribute("airframe", airframe.content());
         model.addAttribute("parts", parts(airframe.content()));
         model.addAttribute("sides", SIDES);
         model.addAttribute("form", form);
-        model.addAttribute("conditions", StudyPages.CONDITIONS);
         model.addAttribute("sliders", Map.of());
         model.addAttribute("live", StudyLooks.live(request));
         if (!form.hasProblems()) {
             try {
                 show(studies.at(airframe, query), model);
             } catch (InvalidInputException e) {
-                form.refuse(e.problems());
+                StudyLooks.refuse(e.problems(), form, request, model);
             }
         }
+        model.addAttribute(
+                "conditions", StudyLooks.conditions(form, airframe.content().speeds()));
         StudyLooks.status(form, request, response);
         model.addAttribute("method", Study.METHOD);
         model.addAttribute("sources", Study.SOURCES);
@@ -98,8 +99,8 @@ class PlacePages {
                 asked.query());
     }
 
-    private static void fill(Form form) {
-        put(form, "condition", StudyCondition.STALL.name());
+    private static void fill(Form form, AirframeDocument airframe) {
+        put(form, "condition", StudyCondition.usual(airframe.speeds()).name());
         put(form, "part", "0.0");
         put(form, "side", SurfaceSide.UPPER.name());
     }

@@ -29,7 +29,7 @@ public record Slider(double low, double high, double step, double now) {
         double high = or(speeds == null ? null : speeds.cruiseKt(), FASTEST_KT);
         sliders.put("calibratedAirspeedKt", round(Math.min(low, speed), Math.max(high, speed), 0.5, speed));
         AirframeDocument.Masses masses = airframe.masses();
-        double most = or(masses == null ? null : masses.maximumKg(), state.massKg());
+        double most = or(masses == null ? null : masses.maximumKg(), 1.5 * state.massKg());
         double least = or(masses == null ? null : masses.emptyKg(), most / 2);
         sliders.put("massKg", round(least, most, 5, state.massKg()));
         return sliders;

@@ -5,13 +5,18 @@ import jakarta.servlet.http.HttpServletResponse;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
+import org.springframework.ui.Model;
+import org.vanewright.airframe.AirframeDocument;
+import org.vanewright.engineering.input.FieldProblem;
 import org.vanewright.engineering.vane.GuidanceCheck.Verdict;
 import org.vanewright.platform.form.Form;
+import org.vanewright.platform.form.Option;
 import org.vanewright.platform.plot.DrawnPlot;
 import org.vanewright.study.Place;
 import org.vanewright.study.RowStudy;
 import org.vanewright.study.StationFlow;
 import org.vanewright.study.Study;
+import org.vanewright.study.StudyCondition;
 
 /** What the templates of studies show, and how they answer while somebody moves a slider. */
 final class StudyLooks {
@@ -40,8 +45,31 @@ final class StudyLooks {
 
     /** A script would not show the answer to a bad request. */
     static void status(Form form, HttpServletRequest request, HttpServletResponse response) {
-        if (form.hasProblems() && !live(request)) {
+        if (form.isRefused() && !live(request)) {
             response.setStatus(HttpServletResponse.SC_BAD_REQUEST);
+        }
+    }
+
+    /** The flight conditions that can be chosen, and whatever is chosen. */
+    static List<Option> conditions(Form form, AirframeDocument.@Nullable Speeds speeds) {
+        List<StudyCondition> possible = StudyCondition.possible(speeds);
+        return form.withChosen(
+                "condition", Option.of(possible.toArray(StudyCondition[]::new), StudyCondition::label));
+    }
+
+    /**
+     * What cannot be computed with, as a refusal of what was sent; or, where nothing that was sent is wrong, as figures
+     * that are asked for since the airframe does not state them.
+     */
+    static void refuse(List<FieldProblem> problems, Form form, HttpServletRequest request, Model model) {
+        boolean conditionChosen = form.text("condition") != null && request.getParameter("condition") != null;
+        boolean missing = problems.stream()
+                .allMatch(p -> form.text(p.field()) == null && (p.field().equals("massKg") || !conditionChosen));
+        if (missing) {
+            form.want(problems);
+            model.addAttribute("missing", form.wanted());
+        } else {
+            form.refuse(problems);
         }
     }
 

@@ -10,6 +10,8 @@ import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
+import org.vanewright.airframe.AirframeDocument;
+import org.vanewright.airframe.AirframeService;
 import org.vanewright.engineering.input.InvalidInputException;
 import org.vanewright.layout.LayoutDocument;
 import org.vanewright.layout.LayoutService;
@@ -28,14 +30,14 @@ import org.vanewright.study.StudyService;
 /** The placement study of a layout. */
 @Controller
 class StudyPages {
-    static final List<Option> CONDITIONS = Option.of(StudyCondition.values(), StudyCondition::label);
-
     private final LayoutService layouts;
+    private final AirframeService airframes;
     private final StudyService studies;
     private final StudyPictures pictures;
 
-    StudyPages(LayoutService layouts, StudyService studies, StudyPictures pictures) {
+    StudyPages(LayoutService layouts, AirframeService airframes, StudyService studies, StudyPictures pictures) {
         this.layouts = layouts;
+        this.airframes = airframes;
         this.studies = studies;
         this.pictures = pictures;
     }
@@ -50,31 +52,31 @@ class StudyPages {
         model.addAttribute("revision", layout);
         model.addAttribute("layout", layout.content());
         model.addAttribute("rows", rows(layout.content()));
-        fill(form);
+        if (form.text("row") == null) {
+            form.put("row", (Object) "0");
+        }
         model.addAttribute("form", form);
-        model.addAttribute("conditions", CONDITIONS);
         model.addAttribute("sliders", Map.of());
         model.addAttribute("live", StudyLooks.live(request));
         if (!form.hasProblems()) {
             try {
                 show(studies.of(layout, asked.query()), asked, model);
             } catch (InvalidInputException e) {
-                form.refuse(e.problems());
+                StudyLooks.refuse(e.problems(), form, request, model);
             }
         }
+        AirframeDocument.Speeds speeds = airframes
+                .find(layout.content().airframe())
+                .map(airframe -> airframe.content().speeds())
+                .orElse(null);
+        if (form.text("condition") == null) {
+            form.put("condition", StudyCondition.usual(speeds));
+        }
+        model.addAttribute("conditions", StudyLooks.conditions(form, speeds));
         StudyLooks.status(form, request, response);
         model.addAttribute("method", Study.METHOD);
         model.addAttribute("sources", Study.SOURCES);
         return "study/study";
-    }
-
-    private static void fill(Form form) {
-        if (form.text("condition") == null) {
-            form.put("condition", StudyCondition.STALL);
-        }
-        if (form.text("row") == null) {
-            form.put("row", (Object) "0");
-        }
     }
 
     private void show(Study study, StudyForm asked, Model model) {

@@ -54,10 +54,10 @@ class SuggestionPages {
             try {
                 model.addAttribute("suggestions", suggester.of(layout, asked.query()));
             } catch (InvalidInputException e) {
-                form.refuse(e.problems());
+                StudyLooks.refuse(e.problems(), form, request, model);
             }
         }
-        if (form.hasProblems()) {
+        if (form.isRefused()) {
             response.setStatus(HttpServletResponse.SC_BAD_REQUEST);
         }
         model.addAttribute("form", form);

@@ -43,6 +43,18 @@ class FlowPropertyTest {
         assertThat(mirrored.lower().transitionX()).isCloseTo(given.upper().transitionX(), within(1e-3));
     }
 
+    /** Rounding decides on which side of it the one end of a sharp edge lies; nothing may hang on that. */
+    @ParameterizedTest
+    @ValueSource(ints = {80, 110, 140, 160, 200})
+    void aSharpEdgeIsOnePlace(int panels) {
+        FlowCondition condition = FlowCondition.free(3e6);
+        double angle = Math.toRadians(3);
+        FlowResult given = SectionFlow.of(points("2412", 1, 1), panels).at(angle, condition);
+        FlowResult mirrored = SectionFlow.of(points("2412", 1, -1), panels).at(-angle, condition);
+        assertThat(given.liftCoefficient()).isBetween(0.53, 0.59);
+        assertThat(mirrored.liftCoefficient()).isCloseTo(-given.liftCoefficient(), within(1e-3));
+    }
+
     @Test
     void sizeOfTheUnitMakesNoDifference() {
         double angle = Math.toRadians(3);
@@ -73,6 +85,21 @@ class FlowPropertyTest {
         }
         FlowResult same = SectionFlow.of(section(turned), 120).at(Math.toRadians(1), FlowCondition.free(3e6));
         assertThat(same.liftCoefficient()).isCloseTo(level.liftCoefficient(), within(1e-3));
+    }
+
+    /** Nor where it is in them. */
+    @Test
+    void movingTheSectionChangesNothing() {
+        double angle = Math.toRadians(3);
+        FlowResult here = SectionFlow.of(points("2412", 1, 1), 120).at(angle, FlowCondition.free(3e6));
+        List<List<Double>> moved = loop("2412", 1, 1).stream()
+                .map(p -> List.of(p.get(0) + 3, p.get(1) - 2))
+                .toList();
+        FlowResult there = SectionFlow.of(section(moved), 120).at(angle, FlowCondition.free(3e6));
+        assertThat(there.liftCoefficient()).isCloseTo(here.liftCoefficient(), within(2e-3));
+        assertThat(there.momentCoefficientQuarterChord())
+                .isCloseTo(here.momentCoefficientQuarterChord(), within(1e-3));
+        assertThat(drag(there)).isCloseTo(drag(here), within(1e-4));
     }
 
     @ParameterizedTest

@@ -33,7 +33,7 @@ class PublishedChecksTest {
 
     @Test
     void everyFigureHasASourceAndTheBadOnesAreFew() {
-        assertThat(checks()).hasSize(110).allSatisfy(check -> {
+        assertThat(checks()).hasSize(167).allSatisfy(check -> {
             assertThat(check.source()).isNotBlank();
             assertThat(check.quantity()).isNotBlank();
             assertThat(check.tolerance()).isPositive();
