@@ -1,11 +1,12 @@
 package org.vanewright.adhesive;
 
+import static org.vanewright.record.Lists.present;
+
 import com.fasterxml.jackson.annotation.JsonCreator;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.vanewright.record.RecordContent;
 import org.vanewright.record.photograph.PhotographUse;
@@ -59,12 +60,6 @@ public record AdhesiveDocument(
         name = name == null ? "" : name;
         provenance = present(provenance);
         photographs = present(photographs);
-    }
-
-    private static <T> List<T> present(@Nullable List<? extends @Nullable T> list) {
-        return list == null
-                ? List.of()
-                : list.stream().filter(Objects::nonNull).map(e -> (T) e).toList();
     }
 
     /** As read from JSON, where {@code invented} may be left out and then is false. */

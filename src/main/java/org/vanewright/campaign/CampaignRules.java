@@ -1,7 +1,5 @@
 package org.vanewright.campaign;
 
-import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -120,19 +118,9 @@ public final class CampaignRules {
                     0.0001,
                     shown == null ? 1000 : shown.coarsest(),
                     shown == null ? "" : shown.unit());
-            checks.require(
-                    each.calibratedOn() == null || isDay(each.calibratedOn()),
-                    at + ".calibratedOn",
-                    each.calibratedOn(),
-                    "a day such as 2026-03-14");
-        }
-    }
-
-    private static boolean isDay(String text) {
-        try {
-            return LocalDate.parse(text).getYear() >= 1900;
-        } catch (DateTimeParseException e) {
-            return false;
+            if (each.calibratedOn() != null) {
+                checks.day(at + ".calibratedOn", each.calibratedOn());
+            }
         }
     }
 

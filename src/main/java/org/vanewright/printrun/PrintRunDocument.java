@@ -1,6 +1,6 @@
 package org.vanewright.printrun;
 
-import static org.vanewright.record.DocumentLists.present;
+import static org.vanewright.record.Lists.present;
 
 import com.fasterxml.jackson.annotation.JsonCreator;
 import com.fasterxml.jackson.annotation.JsonInclude;
