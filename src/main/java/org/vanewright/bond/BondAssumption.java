@@ -104,4 +104,13 @@ public enum BondAssumption {
     public String origin() {
         return origin;
     }
+
+    /** The usual value and where it comes from, for a hint. */
+    public String usualInWords() {
+        String value = usual == Math.rint(usual) ? Long.toString((long) usual) : Double.toString(usual);
+        String said = this == TAPE_MODULUS_KPA ? "" : "Usually " + value + (unit.isEmpty() ? "" : " " + unit) + ": ";
+        return said.isEmpty()
+                ? Character.toUpperCase(origin.charAt(0)) + origin.substring(1) + "."
+                : said + origin + ".";
+    }
 }

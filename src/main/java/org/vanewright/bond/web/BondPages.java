@@ -26,6 +26,17 @@ import org.vanewright.record.web.RecordPaths;
 @Controller
 class BondPages {
     private static final int MOST_CHOICES = 100;
+    private static final List<BondAssumption> SHOWN = List.of(
+            BondAssumption.LOAD_FACTOR,
+            BondAssumption.KNOCK_N,
+            BondAssumption.TEMPERATURE_FACTOR,
+            BondAssumption.AGEING_FACTOR,
+            BondAssumption.SURFACE_FACTOR);
+    private static final List<BondAssumption> FURTHER = List.of(
+            BondAssumption.SPEED_RATIO,
+            BondAssumption.SIDESLIP_DEG,
+            BondAssumption.BASE_MODULUS_MPA,
+            BondAssumption.TAPE_MODULUS_KPA);
 
     private final LayoutService layouts;
     private final AdhesiveService adhesives;
@@ -48,7 +59,8 @@ class BondPages {
         model.addAttribute("revision", layout);
         model.addAttribute("layout", layout.content());
         model.addAttribute("adhesives", choices());
-        model.addAttribute("assumptions", List.of(BondAssumption.values()));
+        model.addAttribute("assumptions", SHOWN);
+        model.addAttribute("further", FURTHER);
         model.addAttribute("form", form);
         if (adhesive.isPresent() && !form.hasProblems()) {
             try {
@@ -69,6 +81,7 @@ class BondPages {
         model.addAttribute("conditions", bond.conditions());
         model.addAttribute(
                 "rows", bond.rows().stream().map(r -> BondLooks.row(r, bond)).toList());
+        model.addAttribute("strengths", BondStrengths.of(bond));
         model.addAttribute("method", LayoutBond.METHOD);
         model.addAttribute("sources", LayoutBond.SOURCES);
         model.addAttribute("limits", LayoutBond.LIMITS);

@@ -109,6 +109,8 @@ class BondPagesTest extends ServerTest {
                         "engineering judgement, no source")
                 .doesNotContain("NaN", "Infinity");
         assertThat(page.select("svg.plot")).hasSize(1);
+        // 0.5 by heat, 0.5 by age, 0.7 by the surface leave 0.175
+        assertThat(page.text()).contains("480 kPa 84 kPa ASTM D1002", "Usually 0.5: engineering judgement, no source");
         assertThat(page.select("#loadFactor").val()).isEqualTo("1.5");
         assertThat(page.select("[id]").eachAttr("id")).doesNotHaveDuplicates();
         assertThat(page(LAYOUT, 200).select("a[href*=/bond]")).isNotEmpty();
