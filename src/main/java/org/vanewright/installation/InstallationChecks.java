@@ -31,8 +31,8 @@ class InstallationChecks implements SubmissionChecks<InstallationDocument> {
         installations.fitting(installation).ifPresent(f -> results.add(measured(SampleReview.of(installation, f))));
         Optional<String> warning = installations.temperatureWarning(installation);
         results.add(warning.map(w -> CheckResult.noticed("Skin temperature", w))
-                .orElseGet(() -> CheckResult.passed(
-                        "Skin temperature", "Nothing in the adhesive's record speaks against it.")));
+                .orElseGet(() ->
+                        CheckResult.passed("Skin temperature", "Nothing in the adhesive's record speaks against it.")));
         return List.copyOf(results);
     }
 

@@ -133,7 +133,8 @@ public record RetentionView(
                 RetentionWords.look(g),
                 median == null
                         ? "not reached"
-                        : RetentionWords.hours(median) + " h" + limits(g.foundCurve().medianInterval()),
+                        : RetentionWords.hours(median) + " h"
+                                + limits(g.foundCurve().medianInterval()),
                 causes(g.causes()),
                 RetentionPlots.alone(g, "plot-" + number),
                 g.steps().stream().map(RetentionView::step).toList(),
