@@ -116,8 +116,16 @@ public record CompareView(List<Row> rows, @Nullable DrawnPlot plot, List<String>
 
     /** No change is what each is judged against, so it is always in sight. */
     private static PlotAxis withZero(String label, List<PlotPoint> points) {
-        double low = points.stream().mapToDouble(p -> Math.min(0, p.y())).filter(Double::isFinite).min().orElse(0);
-        double high = points.stream().mapToDouble(p -> Math.max(0, p.y())).filter(Double::isFinite).max().orElse(0);
+        double low = points.stream()
+                .mapToDouble(p -> Math.min(0, p.y()))
+                .filter(Double::isFinite)
+                .min()
+                .orElse(0);
+        double high = points.stream()
+                .mapToDouble(p -> Math.max(0, p.y()))
+                .filter(Double::isFinite)
+                .max()
+                .orElse(0);
         double room = 0.06 * Math.max(high - low, 0.1);
         return PlotAxis.of(label, low - room, high + room);
     }
