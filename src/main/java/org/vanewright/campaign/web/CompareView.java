@@ -106,12 +106,28 @@ public record CompareView(List<Row> rows, @Nullable DrawnPlot plot, List<String>
         CurvePlot plot = new CurvePlot(
                 "Change against the unmodified aircraft, in per cent",
                 PlotAxis.counting("Number in the table", 0.5, outcomes.size() + 0.5),
-                PlotAxis.of("Change, %"),
+                withZero("Change, %", intervals),
                 List.of(
                         new Curve("Change", points, Curve.Look.POINTS),
                         new Curve("95 % interval", intervals, Curve.Look.LINE)),
                 List.of());
         return DrawnPlot.of(plot, "compare", "Each against the unmodified aircraft of its own campaign.");
+    }
+
+    /** No change is what each is judged against, so it is always in sight. */
+    private static PlotAxis withZero(String label, List<PlotPoint> points) {
+        double low = points.stream()
+                .mapToDouble(p -> Math.min(0, p.y()))
+                .filter(Double::isFinite)
+                .min()
+                .orElse(0);
+        double high = points.stream()
+                .mapToDouble(p -> Math.max(0, p.y()))
+                .filter(Double::isFinite)
+                .max()
+                .orElse(0);
+        double room = 0.06 * Math.max(high - low, 0.1);
+        return PlotAxis.of(label, low - room, high + room);
     }
 
     private static List<String> cautions(List<Outcome> outcomes) {
