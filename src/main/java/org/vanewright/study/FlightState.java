@@ -47,21 +47,27 @@ public record FlightState(
         return new FlightState(condition, mass, altitude, air, Airspeeds.ofCalibrated(speed, air));
     }
 
-    private static double speedKt(
-            StudyCondition condition, @Nullable Speeds speeds, StudyQuery query, Checks checks) {
+    private static double speedKt(StudyCondition condition, @Nullable Speeds speeds, StudyQuery query, Checks checks) {
         Double own = query.calibratedAirspeedKt();
         if (condition == StudyCondition.SPEED) {
             checks.require(
                     own != null && own >= SLOWEST_KT && own <= FASTEST_KT,
                     "calibratedAirspeedKt",
                     own,
-                    String.format(Locale.ROOT, "a calibrated airspeed from %.0f to %.0f kt%s", SLOWEST_KT, FASTEST_KT,
+                    String.format(
+                            Locale.ROOT,
+                            "a calibrated airspeed from %.0f to %.0f kt%s",
+                            SLOWEST_KT,
+                            FASTEST_KT,
                             query.condition() == null ? ", since the airframe states none to look at" : ""));
             return own == null ? SLOWEST_KT : own;
         }
         Double stated = condition.statedKt(speeds);
         checks.require(
-                stated != null, "condition", condition.label(), "one whose speed the airframe states, or another speed");
+                stated != null,
+                "condition",
+                condition.label(),
+                "one whose speed the airframe states, or another speed");
         return stated == null ? SLOWEST_KT : stated;
     }
 

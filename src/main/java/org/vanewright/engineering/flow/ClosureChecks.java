@@ -58,13 +58,24 @@ final class ClosureChecks {
                     0.1);
         }
         list.from(DRAG, HowKnown.DERIVED)
-                .add("drag of one side", "θ 0.003, U 0.95, H 1.4", () -> SquireYoung.drag(0.003, 0.95, 1.4), 0.0050917, 1e-7)
-                .add("drag of one side", "θ 0.003, U 0.90, H 1.6", () -> SquireYoung.drag(0.003, 0.9, 1.6), 0.0042379, 1e-7);
+                .add(
+                        "drag of one side",
+                        "θ 0.003, U 0.95, H 1.4",
+                        () -> SquireYoung.drag(0.003, 0.95, 1.4),
+                        0.0050917,
+                        1e-7)
+                .add(
+                        "drag of one side",
+                        "θ 0.003, U 0.90, H 1.6",
+                        () -> SquireYoung.drag(0.003, 0.9, 1.6),
+                        0.0042379,
+                        1e-7);
         return list.list();
     }
 
     private static void friction(CheckList list) {
-        double[][] rows = {{1.3, 1000, 0.005076}, {1.4, 1000, 0.004342}, {1.4, 5000, 0.002821}, {1.4, 10_000, 0.002343}};
+        double[][] rows = {{1.3, 1000, 0.005076}, {1.4, 1000, 0.004342}, {1.4, 5000, 0.002821}, {1.4, 10_000, 0.002343}
+        };
         list.from(FRICTION, HowKnown.DERIVED);
         for (double[] row : rows) {
             list.add(

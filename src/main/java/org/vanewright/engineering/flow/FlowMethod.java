@@ -5,9 +5,10 @@ import java.util.stream.Stream;
 
 /** How flows are computed and by whom, for the people who read the results. */
 final class FlowMethod {
-    static final String POTENTIAL = "Potential flow: straight panels between points on the skin, crowded where it bends;"
-            + " vorticity linear along each panel; the stream function is constant on the skin and the speeds on both"
-            + " sides are equal at the trailing edge (Kutta's condition). Lift and moment from the pressure on the skin.";
+    static final String POTENTIAL =
+            "Potential flow: straight panels between points on the skin, crowded where it bends;"
+                    + " vorticity linear along each panel; the stream function is constant on the skin and the speeds on both"
+                    + " sides are equal at the trailing edge (Kutta's condition). Lift and moment from the pressure on the skin.";
 
     static final String VISCOUS =
             POTENTIAL + " Boundary layers from the stagnation point rearward on both sides: laminar"

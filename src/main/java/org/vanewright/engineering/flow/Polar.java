@@ -40,8 +40,7 @@ public record Polar(List<PolarPoint> points, String method, List<String> sources
             angles[i] = Math.toRadians(fromDeg + (toDeg - fromDeg) * i / (count - 1));
         }
         List<PolarPoint> points = PolarSweep.of(flow.coupling(condition), angles);
-        return new Polar(
-                points, FlowMethod.VISCOUS, FlowMethod.VISCOUS_SOURCES, validity(points, condition));
+        return new Polar(points, FlowMethod.VISCOUS, FlowMethod.VISCOUS_SOURCES, validity(points, condition));
     }
 
     /** The point with the largest lift that the method claims. */

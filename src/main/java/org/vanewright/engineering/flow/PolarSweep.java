@@ -29,7 +29,7 @@ final class PolarSweep {
     private void run() {
         int middle = (anglesRad.length - 1) / 2;
         ForkJoinTask<CoupledFlow> aside =
-                ForkJoinTask.adapt(() -> first(middle)).fork(); 
+                ForkJoinTask.adapt(() -> first(middle)).fork();
         CoupledFlow upper = first(middle + 1);
         CoupledFlow lower = aside.join();
         ForkJoinTask<?> below = ForkJoinTask.adapt(() -> goOn(new Sweep(coupling, upper, lower), middle, -1))

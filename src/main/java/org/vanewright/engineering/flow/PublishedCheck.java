@@ -46,7 +46,8 @@ public record PublishedCheck(
         return Math.abs(computedFigure - published) <= tolerance;
     }
 
-    PublishedCheck outsideBecause(String reason) {
+    /** The same, known to lie outside its tolerance. */
+    public PublishedCheck outsideBecause(String reason) {
         return new PublishedCheck(
                 group, quantity, conditions, computed, published, tolerance, unit, source, howKnown, reason);
     }

@@ -17,8 +17,23 @@ final class ShapeChecks {
 
     /** x, half thickness of the NACA 0012, both in % of the chord; the table rounds. */
     private static final double[][] NACA_0012 = {
-        {1.25, 1.894}, {2.5, 2.615}, {5, 3.555}, {7.5, 4.200}, {10, 4.683}, {15, 5.345}, {20, 5.737}, {25, 5.941},
-        {30, 6.002}, {40, 5.803}, {50, 5.294}, {60, 4.563}, {70, 3.664}, {80, 2.623}, {90, 1.448}, {95, 0.807}, {100, 0.126}
+        {1.25, 1.894},
+        {2.5, 2.615},
+        {5, 3.555},
+        {7.5, 4.200},
+        {10, 4.683},
+        {15, 5.345},
+        {20, 5.737},
+        {25, 5.941},
+        {30, 6.002},
+        {40, 5.803},
+        {50, 5.294},
+        {60, 4.563},
+        {70, 3.664},
+        {80, 2.623},
+        {90, 1.448},
+        {95, 0.807},
+        {100, 0.126}
     };
 
     private static final double ROUNDED = 0.0012;
@@ -39,7 +54,10 @@ final class ShapeChecks {
             list.add(
                     "half thickness, NACA 0012",
                     "x/c = " + row[0] + " %",
-                    () -> 100 * Sections.naca("0012").atX(SurfaceSide.UPPER, row[0] / 100).y(),
+                    () -> 100
+                            * Sections.naca("0012")
+                                    .atX(SurfaceSide.UPPER, row[0] / 100)
+                                    .y(),
                     row[1],
                     ROUNDED,
                     "%");
@@ -56,8 +74,18 @@ final class ShapeChecks {
     private static void points(CheckList list, String number, double[][] rows) {
         for (double[] row : rows) {
             String at = "mean line at x = " + row[0];
-            list.add("upper y, NACA " + number, at, () -> skin(number, SurfaceSide.UPPER, row[1]).y(), row[2], 1.5e-5)
-                    .add("lower y, NACA " + number, at, () -> skin(number, SurfaceSide.LOWER, row[3]).y(), row[4], 1.5e-5);
+            list.add(
+                            "upper y, NACA " + number,
+                            at,
+                            () -> skin(number, SurfaceSide.UPPER, row[1]).y(),
+                            row[2],
+                            1.5e-5)
+                    .add(
+                            "lower y, NACA " + number,
+                            at,
+                            () -> skin(number, SurfaceSide.LOWER, row[3]).y(),
+                            row[4],
+                            1.5e-5);
         }
     }
 

@@ -54,10 +54,14 @@ class StudyApi {
             summary = "Boundary layer, proportions and guidance at each row, at one flight condition",
             parameters = {
                 @Parameter(name = "revision", description = "of the layout; the current one if absent"),
-                @Parameter(name = "massKg", description = "from empty to maximum mass; the maximum if absent, where one is stated"),
+                @Parameter(
+                        name = "massKg",
+                        description = "from empty to maximum mass; the maximum if absent, where one is stated"),
                 @Parameter(name = "pressureAltitudeFt"),
                 @Parameter(name = "outsideAirTemperatureC"),
-                @Parameter(name = "condition", description = "STALL, APPROACH, CRUISE or SPEED; the slowest that is stated if absent"),
+                @Parameter(
+                        name = "condition",
+                        description = "STALL, APPROACH, CRUISE or SPEED; the slowest that is stated if absent"),
                 @Parameter(name = "calibratedAirspeedKt", description = "with SPEED"),
                 @Parameter(name = "row", description = "index of the row that the next five change; 0 if absent"),
                 @Parameter(name = "chordFraction"),

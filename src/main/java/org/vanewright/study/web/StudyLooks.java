@@ -53,8 +53,7 @@ final class StudyLooks {
     /** The flight conditions that can be chosen, and whatever is chosen. */
     static List<Option> conditions(Form form, AirframeDocument.@Nullable Speeds speeds) {
         List<StudyCondition> possible = StudyCondition.possible(speeds);
-        return form.withChosen(
-                "condition", Option.of(possible.toArray(StudyCondition[]::new), StudyCondition::label));
+        return form.withChosen("condition", Option.of(possible.toArray(StudyCondition[]::new), StudyCondition::label));
     }
 
     /**

@@ -19,7 +19,8 @@ class CouplingTest {
         Coupling coupling = FLOW.coupling(FlowCondition.free(3e6));
         double angle = Math.toRadians(4);
         CoupledFlow cold = coupling.atAngle(angle, null);
-        CoupledFlow warm = coupling.atAngle(angle, coupling.atAngle(Math.toRadians(6), null).onward());
+        CoupledFlow warm = coupling.atAngle(
+                angle, coupling.atAngle(Math.toRadians(6), null).onward());
         assertThat(cold.converged()).isTrue();
         assertThat(warm.converged()).isTrue();
         assertThat(warm.outer().liftCoefficient()).isCloseTo(cold.outer().liftCoefficient(), within(2e-3));
@@ -37,8 +38,9 @@ class CouplingTest {
     @ValueSource(ints = {2, 3, 4})
     void aShortPolarHasItsAnglesInOrder(int count) {
         Polar polar = Polar.sweep(FLOW, FlowCondition.free(3e6), 0, 6, count);
-        assertThat(polar.points()).hasSize(count).isSortedAccordingTo((a, b) ->
-                Double.compare(a.angleOfAttackDeg(), b.angleOfAttackDeg()));
+        assertThat(polar.points())
+                .hasSize(count)
+                .isSortedAccordingTo((a, b) -> Double.compare(a.angleOfAttackDeg(), b.angleOfAttackDeg()));
     }
 
     /** The law's linear equations are the smoothed ones of both laws. */
@@ -48,7 +50,8 @@ class CouplingTest {
         double[] arc = outer.grid.arc();
         Random chance = new Random(11);
         double[] change = chance.doubles(arc.length).toArray();
-        double[] over = IntStream.range(0, arc.length).mapToDouble(i -> 1e-4 * i).toArray();
+        double[] over =
+                IntStream.range(0, arc.length).mapToDouble(i -> 1e-4 * i).toArray();
         double[] gain = chance.doubles(arc.length, 0, 0.02).toArray();
         double[] step = new Interaction(outer, Diffusion.diagonals(over, arc), gain).step(change);
         double[] answer = new double[arc.length];

@@ -79,8 +79,8 @@ class PanelSpreadTest {
         double worst = 0;
         for (int degrees = 17; degrees <= 343; degrees++) {
             Complex z = map.image(Math.toRadians(degrees));
-            double error = Math.abs(
-                    flow.speedNear(z.getReal(), z.getImaginary()) - map.speed(Math.toRadians(degrees), angle));
+            double error =
+                    Math.abs(flow.speedNear(z.getReal(), z.getImaginary()) - map.speed(Math.toRadians(degrees), angle));
             worst = Math.max(worst, error);
         }
         assertThat(worst).as("by the cosine alone it is 0.017").isLessThan(0.01);
