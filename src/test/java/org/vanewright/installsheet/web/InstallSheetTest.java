@@ -136,7 +136,7 @@ class InstallSheetTest extends ServerTest {
                 LOW + "/install-sheet.pdf?adhesive=foam-tape-30-pound-pack&run=sixteen-vanes-for-the-high-wing"));
         assertThat(sheet)
                 .contains("Foam tape 30 pound pack, revision 1, 1.1 mm thick (INVENTED, for demonstration)")
-                .contains("application: from 10 °C to 38 °C", "Dwell before flight: 72 h", "from -35 °C to 90 °C")
+                .contains("application: from 10 °C to 38 °C", "Dwell before flight: 72 h", "from −35 °C to 90 °C")
                 .contains("the data sheet of the tape at hand decides", "Print run: ")
                 .doesNotContain("Heavy duty", "Print run: ____");
         String run = json(get("/api/v1/print-runs/sixteen-vanes-for-the-high-wing"), 200)
