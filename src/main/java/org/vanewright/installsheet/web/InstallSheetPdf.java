@@ -195,7 +195,7 @@ final class InstallSheetPdf {
     }
 
     private static String figure(String format, double value) {
-        return String.format(Locale.ROOT, format, value);
+        return String.format(Locale.ROOT, format, value).replace('-', '−');
     }
 
     private void symmetry() {

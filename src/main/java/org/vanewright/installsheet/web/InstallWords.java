@@ -155,6 +155,6 @@ final class InstallWords {
     }
 
     static String number(double figure) {
-        return Numbers.trimmed(figure, 2);
+        return Numbers.trimmed(figure, 2).replace('-', '−');
     }
 }

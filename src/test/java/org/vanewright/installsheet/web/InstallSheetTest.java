@@ -12,6 +12,7 @@ import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.file.Path;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -135,7 +136,7 @@ class InstallSheetTest extends ServerTest {
                 LOW + "/install-sheet.pdf?adhesive=foam-tape-30-pound-pack&run=sixteen-vanes-for-the-high-wing"));
         assertThat(sheet)
                 .contains("Foam tape 30 pound pack, revision 1, 1.1 mm thick (INVENTED, for demonstration)")
-                .contains("application: from 10 °C to 38 °C", "Dwell before flight: 72 h", "from -35 °C to 90 °C")
+                .contains("application: from 10 °C to 38 °C", "Dwell before flight: 72 h", "from −35 °C to 90 °C")
                 .contains("the data sheet of the tape at hand decides", "Print run: ")
                 .doesNotContain("Heavy duty", "Print run: ____");
         String run = json(get("/api/v1/print-runs/sixteen-vanes-for-the-high-wing"), 200)
@@ -143,6 +144,21 @@ class InstallSheetTest extends ServerTest {
                 .get("name")
                 .asString();
         assertThat(sheet).contains("Print run: " + run + ", revision 1");
+    }
+
+    @Test
+    void thePageOffersTapesAndTheRunsOfItsDevices() {
+        Document high = page("/layouts/high-wing-one-row-co-rotating/install-sheet", 200);
+        assertThat(high.select("select[name=adhesive] option").eachAttr("value"))
+                .contains("", "foam-tape-30-pound-pack");
+        assertThat(high.select("select[name=run] option").eachAttr("value"))
+                .contains("", "sixteen-vanes-for-the-high-wing");
+        assertThat(page(LOW + "/install-sheet", 200).select("select[name=run] option").eachAttr("value"))
+                .doesNotContain("sixteen-vanes-for-the-high-wing");
+        assertThat(high.select("form[action$=install-sheet.pdf]")).hasSize(1);
+        assertThat(high.text()).contains("Mass of a device", "no approval");
+        assertThat(page("/layouts/high-wing-one-row-co-rotating", 200).select("a[href*=/install-sheet]"))
+                .hasSize(1);
     }
 
     @Test
