@@ -132,8 +132,8 @@ class InstallSheetTest extends ServerTest {
 
     @Test
     void tapeAndPrintRunFillInWhatTheyState() throws Exception {
-        String sheet = text(pdf(
-                LOW + "/install-sheet.pdf?adhesive=foam-tape-30-pound-pack&run=sixteen-vanes-for-the-high-wing"));
+        String sheet = text(
+                pdf(LOW + "/install-sheet.pdf?adhesive=foam-tape-30-pound-pack&run=sixteen-vanes-for-the-high-wing"));
         assertThat(sheet)
                 .contains("Foam tape 30 pound pack, revision 1, 1.1 mm thick (INVENTED, for demonstration)")
                 .contains("application: from 10 °C to 38 °C", "Dwell before flight: 72 h", "from −35 °C to 90 °C")
@@ -153,7 +153,9 @@ class InstallSheetTest extends ServerTest {
                 .contains("", "foam-tape-30-pound-pack");
         assertThat(high.select("select[name=run] option").eachAttr("value"))
                 .contains("", "sixteen-vanes-for-the-high-wing");
-        assertThat(page(LOW + "/install-sheet", 200).select("select[name=run] option").eachAttr("value"))
+        assertThat(page(LOW + "/install-sheet", 200)
+                        .select("select[name=run] option")
+                        .eachAttr("value"))
                 .doesNotContain("sixteen-vanes-for-the-high-wing");
         assertThat(high.select("form[action$=install-sheet.pdf]")).hasSize(1);
         assertThat(high.text()).contains("Mass of a device", "no approval");

@@ -41,7 +41,9 @@ class FlowingSheetTest {
             assertThat(around.minXMm()).isGreaterThanOrEqualTo(FlowingSheet.MARGIN_MM - 0.1);
             assertThat(around.maxXMm()).isLessThanOrEqualTo(210 - FlowingSheet.MARGIN_MM + 0.1);
             assertThat(around.minYMm()).isGreaterThan(10);
-            assertThat(around.maxYMm()).as("letters rise a little over their capitals").isLessThanOrEqualTo(297 - FlowingSheet.MARGIN_MM + 2);
+            assertThat(around.maxYMm())
+                    .as("letters rise a little over their capitals")
+                    .isLessThanOrEqualTo(297 - FlowingSheet.MARGIN_MM + 2);
         }
         assertThat(pages.stream().flatMap(p -> words(p).stream()).filter(w -> w.startsWith("row ")))
                 .hasSize(80);
