@@ -58,3 +58,14 @@ create table inspection_revision (
 create index inspection_revision_listing on inspection_revision (state, created_at desc, slug);
 create index inspection_revision_published on inspection_revision (state, published_at desc, slug);
 create index inspection_revision_children on inspection_revision (derived_from_slug, derived_from_revision);
+
+-- Which installation an inspection looked at, so that nobody looks for it in the text of every inspection.
+create table inspection_installation (
+    slug varchar(80) not null,
+    revision integer not null,
+    installation_slug varchar(80) not null,
+    constraint inspection_installation_key primary key (slug, revision),
+    constraint inspection_installation_revision foreign key (slug, revision)
+        references inspection_revision (slug, revision) on delete cascade
+);
+create index inspection_installation_installation on inspection_installation (installation_slug);

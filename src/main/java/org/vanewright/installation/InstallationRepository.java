@@ -18,6 +18,6 @@ class InstallationRepository extends RevisionRepository<InstallationDocument> {
 
     /** Published installations, newest first. */
     public List<Revision<InstallationDocument>> allPublished() {
-        return publishedLike("%", MOST);
+        return newestPublished(MOST);
     }
 }

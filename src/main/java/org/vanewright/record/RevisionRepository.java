@@ -264,6 +264,15 @@ public abstract class RevisionRepository<T extends RecordContent> {
      */
     protected void inserted(Revision<T> revision) {}
 
+    /** Published revisions, newest first. */
+    protected List<Revision<T>> newestPublished(int most) {
+        return jdbc.sql(rows.select(
+                        "where state = 'PUBLISHED' order by published_at desc, slug fetch first :most rows only"))
+                .param("most", most)
+                .query(rows::revision)
+                .list();
+    }
+
     /**
      * Published revisions that a table of links names, newest first. The table has {@code slug} and {@code revision} of
      * theirs.
