@@ -13,7 +13,6 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.TearDown;
 import org.springframework.boot.SpringApplication;
-import org.springframework.boot.web.server.context.WebServerApplicationContext;
 import org.springframework.context.ConfigurableApplicationContext;
 import org.vanewright.Vanewright;
 
@@ -42,8 +41,7 @@ public class StudyBenchmark {
                 "--logging.level.root=warn",
                 "--vanewright.limits.calculations-per-minute=1000000");
         service = started;
-        address = "http://localhost:"
-                + ((WebServerApplicationContext) started).getWebServer().getPort() + PAGE;
+        address = "http://localhost:" + started.getEnvironment().getRequiredProperty("local.server.port") + PAGE;
     }
 
     @TearDown
