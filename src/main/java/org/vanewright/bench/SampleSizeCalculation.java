@@ -1,6 +1,7 @@
 package org.vanewright.bench;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.vanewright.engineering.inference.SampleSize;
@@ -56,9 +57,12 @@ public final class SampleSizeCalculation {
     /** Warnings of a size. */
     public static List<String> validity(SampleSize size) {
         return size.perGroup() < FEW
-                ? List.of(
-                        "So few values lean on a guess of the scatter and on its being normal; with four of each, Welch's"
-                                + " test sees the change a few times in a hundred less often than is counted on here.")
+                ? List.of(String.format(
+                        Locale.ROOT,
+                        "So few values lean on a guess of the scatter and on its being normal; Welch's test sees the"
+                                + " change with a chance of %.2f where %.2f is counted on here.",
+                        size.welchPowerAt(size.perGroup()),
+                        size.powerAt(size.perGroup())))
                 : List.of();
     }
 }

@@ -438,6 +438,7 @@ abstract class WorkflowCases {
                         RecordState.SUBMITTED,
                         RecordState.PUBLISHED,
                         RecordState.WITHDRAWN);
+        assertThat(shop().discarded).extracting(DraftDiscarded::kind).containsExactly("airframe");
     }
 
     @ParameterizedTest

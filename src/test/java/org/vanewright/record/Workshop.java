@@ -30,6 +30,7 @@ final class Workshop implements AutoCloseable {
 
     final SteppingClock clock = new SteppingClock();
     final List<RevisionEvent> told = new ArrayList<>();
+    final List<DraftDiscarded> discarded = new ArrayList<>();
     final NoteService notes;
     final OwnDrafts ownDrafts;
     private final Set<String> reviewers = new HashSet<>(Set.of("mia", "max"));
@@ -54,7 +55,11 @@ final class Workshop implements AutoCloseable {
                 context.getBean(AuditLog.class),
                 event -> {
                     synchronized (told) {
-                        told.add((RevisionEvent) event);
+                        if (event instanceof RevisionEvent of) {
+                            told.add(of);
+                        } else {
+                            discarded.add((DraftDiscarded) event);
+                        }
                     }
                 },
                 new JdbcTransactionManager(database),

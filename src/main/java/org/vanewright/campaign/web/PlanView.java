@@ -33,6 +33,9 @@ public record PlanView(
         @Nullable Schedule schedule) {
     private static final int CURVE_POINTS = 60;
 
+    /** With more values of each, Welch's test and the pooled one see alike. */
+    private static final int FEW = 20;
+
     /** @param idPrefix starts every id within */
     static PlanView of(PlanDocument plan, String idPrefix) {
         SampleSize size = sampleSize(plan.repeats());
@@ -77,7 +80,13 @@ public record PlanView(
 
     static DrawnPlot plot(SampleSize size, @Nullable Integer planned, String idPrefix) {
         List<PlotPoint> points = new ArrayList<>();
-        size.curve(CURVE_POINTS).forEach(p -> points.add(new PlotPoint(p.perGroup(), p.power())));
+        List<PlotPoint> welch = new ArrayList<>();
+        size.curve(CURVE_POINTS).forEach(p -> {
+            points.add(new PlotPoint(p.perGroup(), p.power()));
+            if (p.perGroup() <= FEW) {
+                welch.add(new PlotPoint(p.perGroup(), size.welchPowerAt(p.perGroup())));
+            }
+        });
         List<PlotMark> marks = new ArrayList<>();
         marks.add(new PlotMark("needed", size.perGroup(), size.powerAt(size.perGroup())));
         if (planned != null && planned >= 2 && planned != size.perGroup() && planned <= 2 * size.perGroup()) {
@@ -87,12 +96,15 @@ public record PlanView(
                 "Chance of finding the change over the number of repeats",
                 PlotAxis.of("Repeats of each configuration"),
                 PlotAxis.of("Chance of finding it", 0, 1),
-                List.of(new Curve("Power", points, Curve.Look.LINE)),
+                List.of(
+                        new Curve("Scatter of both alike", points, Curve.Look.LINE),
+                        new Curve("Welch’s test, up to " + FEW, welch, Curve.Look.DASHED)),
                 marks);
         return DrawnPlot.of(
                 plot,
                 idPrefix + "power",
-                "Two-sided t test, exact by the non-central t distribution. Valid for independent test points that scatter"
+                "Two-sided t test, exact by the non-central t distribution; and Welch’s, by which independent test points are"
+                        + " compared, exact where both scatter alike. Valid for independent test points that scatter"
                         + " normally.");
     }
 }

@@ -138,6 +138,17 @@ public record SampleSize(
         return powerAt(design, count, Math.abs(difference) / standardDeviation, significance);
     }
 
+    /**
+     * The same where two groups are compared by Welch's test, which asks nothing of their scatters and gives a little away
+     * where values are few; pairs have no such test and keep their own power.
+     */
+    public double welchPowerAt(int count) {
+        double effect = Math.abs(difference) / standardDeviation;
+        return design == Comparison.Design.PAIRED
+                ? powerAt(count)
+                : Power.ofWelch(effect * Math.sqrt(count / 2.0), count, significance);
+    }
+
     /** From two values up to about twice as many as are needed, at most {@code most} points. */
     public List<CurvePoint> curve(int most) {
         int last = Math.max(6, 2 * perGroup);

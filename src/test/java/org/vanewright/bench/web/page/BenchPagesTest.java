@@ -49,7 +49,8 @@ class BenchPagesTest extends ServerTest {
                         "/bench/stall-reduction",
                         "/bench/comparison",
                         "/bench/sample-size",
-                        "/bench/bond");
+                        "/bench/bond",
+                        "/bench/retention");
         assertThat(get("/bench/polar").statusCode()).isEqualTo(404);
     }
 
