@@ -4,6 +4,7 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 
 import com.microsoft.playwright.APIResponse;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.SelectOption;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
@@ -26,7 +27,7 @@ class FileToWingBrowserTest extends BrowserTest {
         signInWindow(page, member);
         String run = print(page, member);
         understandMargins(page);
-        takeTheSheet(page);
+        takeTheSheet(page, run);
         putOn(page, member, run);
     }
 
@@ -58,9 +59,14 @@ class FileToWingBrowserTest extends BrowserTest {
         assertThat(page.locator(".knock").first()).containsText("knock");
     }
 
-    private void takeTheSheet(Page page) {
+    private void takeTheSheet(Page page, String run) {
         page.navigate(LAYOUT);
-        String address = page.locator("a[href*='install-sheet.pdf']").first().getAttribute("href");
+        page.getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName("Install sheet"))
+                .press("Enter");
+        page.locator("#sheet-adhesive").selectOption(new SelectOption().setIndex(1));
+        page.locator("#sheet-run").selectOption(new SelectOption().setValue(run.replaceFirst("^.*/", "")));
+        String address = (String) page.locator("main form")
+                .evaluate("form => form.action + '?' + new URLSearchParams(new FormData(form))");
         APIResponse sheet = page.request().get(address);
         Assertions.assertThat(sheet.status()).isEqualTo(200);
         byte[] head = Arrays.copyOf(sheet.body(), 5);
