@@ -35,7 +35,7 @@ class PublishingStoryBrowserTest extends BrowserTest {
         page.getByRole(
                         AriaRole.BUTTON,
                         new Page.GetByRoleOptions().setName(button).setExact(true))
-                .press("Enter");
+                .click();
     }
 
     private static void fill(Page page, String label, String text) {
@@ -51,6 +51,7 @@ class PublishingStoryBrowserTest extends BrowserTest {
         fill(page, "What is new", summary);
         inspect(page, "submit", WIDE);
         press(page, "Submit");
+        assertThat(page.locator("main .problems.some")).hasCount(0);
     }
 
     private byte[] template(Page visitor, String name) {
