@@ -94,7 +94,7 @@ class FileToWingBrowserTest extends BrowserTest {
 
     /** Saves the draft, and has it published; gives the address of the record. */
     private String save(Page page, NewPerson member, String plural) {
-        page.locator("button[value=save]").press("Enter");
+        page.locator("button[value=save]").click();
         page.waitForURL(Pattern.compile(".*/" + plural + "/drafts/[0-9a-f-]{36}[?]saved$"));
         return publishing().publish(member, URI.create(page.url()).getPath());
     }
