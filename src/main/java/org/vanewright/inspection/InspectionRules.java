@@ -3,7 +3,6 @@ package org.vanewright.inspection;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import org.jspecify.annotations.Nullable;
 import org.vanewright.engineering.input.Checks;
 import org.vanewright.engineering.input.FieldProblem;
 import org.vanewright.installation.DeviceAt;
@@ -28,7 +27,7 @@ public final class InspectionRules {
         checks.require(
                 ref != null && ref.slug() != null && ref.slug().matches("[a-z0-9-]{1,80}") && ref.revision() >= 1,
                 "installation",
-                words(ref),
+                RevisionRef.words(ref),
                 "a record and its revision, such as {\"slug\":\"…\",\"revision\":1}");
         checks.day("inspectedOn", inspection.inspectedOn());
         checks.range("hoursFlown", inspection.hoursFlown(), LEAST_HOURS, MOST_HOURS, "h");
@@ -56,9 +55,5 @@ public final class InspectionRules {
             checks.present(path + ".state", each.state(), "MISSING or LOOSE");
             checks.present(path + ".cause", each.cause(), "one of the causes; UNKNOWN where nobody can say");
         }
-    }
-
-    static @Nullable String words(@Nullable RevisionRef ref) {
-        return ref == null ? null : ref.slug() + " revision " + ref.revision();
     }
 }

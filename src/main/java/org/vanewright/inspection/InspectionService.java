@@ -50,7 +50,7 @@ public class InspectionService extends RecordService<InspectionDocument> {
             checks.require(
                     installation.isPresent(),
                     "installation",
-                    InspectionRules.words(inspection.installation()),
+                    RevisionRef.words(inspection.installation()),
                     "a revision that exists");
             installation.ifPresent(i -> against(inspection, i, checks));
             photographs.missing(inspection.photographs()).forEach(checks::add);
@@ -112,7 +112,7 @@ public class InspectionService extends RecordService<InspectionDocument> {
         checks.require(
                 found.isPresent() && found.get().isPublic(),
                 "installation",
-                InspectionRules.words(ref),
+                RevisionRef.words(ref),
                 "a published revision");
         return checks.problems();
     }

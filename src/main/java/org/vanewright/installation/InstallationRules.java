@@ -109,10 +109,10 @@ public final class InstallationRules {
         boolean ok = ref == null
                 ? !needed
                 : ref.slug() != null && ref.slug().matches("[a-z0-9-]{1,80}") && ref.revision() >= 1;
-        checks.require(ok, field, words(ref), "a record and its revision, such as {\"slug\":\"…\",\"revision\":1}");
-    }
-
-    static @Nullable String words(@Nullable RevisionRef ref) {
-        return ref == null ? null : ref.slug() + " revision " + ref.revision();
+        checks.require(
+                ok,
+                field,
+                RevisionRef.words(ref),
+                "a record and its revision, such as {\"slug\":\"…\",\"revision\":1}");
     }
 }

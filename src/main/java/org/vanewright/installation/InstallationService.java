@@ -25,7 +25,6 @@ import org.vanewright.record.RevisionRef;
 @Service
 public class InstallationService extends RecordService<InstallationDocument> {
     private static final String EXISTS = "a revision that exists";
-    private static final String PUBLISHED = "a published revision";
 
     private final InstallationRepository installations;
     private final LayoutService layouts;
@@ -57,7 +56,7 @@ public class InstallationService extends RecordService<InstallationDocument> {
         InstallationRules.check(installation).forEach(checks::add);
         if (checks.isClean()) {
             Optional<Fitting> fitting = fitting(installation);
-            checks.require(fitting.isPresent(), "layout", InstallationRules.words(installation.layout()), EXISTS);
+            checks.require(fitting.isPresent(), "layout", RevisionRef.words(installation.layout()), EXISTS);
             fitting.ifPresent(f -> onLayout(installation, f, checks));
             requireFound("adhesive", installation.adhesive(), adhesiveRecord(installation), checks);
             requireFound("printRun", installation.printRun(), printRun(installation), checks);
@@ -67,7 +66,7 @@ public class InstallationService extends RecordService<InstallationDocument> {
     }
 
     private static void requireFound(String field, @Nullable RevisionRef ref, Optional<?> found, Checks checks) {
-        checks.require(ref == null || found.isPresent(), field, InstallationRules.words(ref), EXISTS);
+        checks.require(ref == null || found.isPresent(), field, RevisionRef.words(ref), EXISTS);
     }
 
     private static void onLayout(InstallationDocument installation, Fitting fitting, Checks checks) {
@@ -95,12 +94,6 @@ public class InstallationService extends RecordService<InstallationDocument> {
         requirePublic("adhesive", installation.adhesive(), adhesiveRecord(installation), checks);
         requirePublic("printRun", installation.printRun(), printRun(installation), checks);
         return checks.problems();
-    }
-
-    private static void requirePublic(
-            String field, @Nullable RevisionRef ref, Optional<? extends Revision<?>> found, Checks checks) {
-        boolean ok = ref == null || found.isPresent() && found.get().isPublic();
-        checks.require(ok, field, InstallationRules.words(ref), PUBLISHED);
     }
 
     /** The exact revision of its layout, if it names one that may be seen. */

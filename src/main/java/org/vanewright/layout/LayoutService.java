@@ -2,7 +2,6 @@ package org.vanewright.layout;
 
 import java.util.List;
 import java.util.Objects;
-import java.util.Optional;
 import org.springframework.stereotype.Service;
 import org.vanewright.airframe.AirframeService;
 import org.vanewright.device.DeviceService;
@@ -12,7 +11,6 @@ import org.vanewright.engineering.input.InvalidInputException;
 import org.vanewright.photograph.Photographs;
 import org.vanewright.record.RecordDesk;
 import org.vanewright.record.RecordService;
-import org.vanewright.record.Revision;
 import org.vanewright.record.RevisionRef;
 
 /** Layouts and their revisions. A layout is valid when its devices can be placed and its template drawn. */
@@ -56,11 +54,5 @@ public class LayoutService extends RecordService<LayoutDocument> {
             requirePublic("rows[" + i + "].device", device, devices.find(device), checks);
         }
         return checks.problems();
-    }
-
-    private static void requirePublic(
-            String field, RevisionRef ref, Optional<? extends Revision<?>> found, Checks checks) {
-        boolean ok = found.isPresent() && found.get().isPublic();
-        checks.require(ok, field, ref.slug() + " revision " + ref.revision(), "a published revision");
     }
 }

@@ -41,17 +41,18 @@ public class PrintRunService extends RecordService<PrintRunDocument> {
         Checks checks = new Checks();
         PrintRunRules.check(run).forEach(checks::add);
         if (checks.isClean()) {
-            checks.require(device(run).isPresent(), "device", words(run.device()), "a revision that exists");
+            checks.require(
+                    device(run).isPresent(), "device", RevisionRef.words(run.device()), "a revision that exists");
             Optional<Revision<LayoutDocument>> layout = layout(run);
             checks.require(
                     run.layout() == null || layout.isPresent(),
                     "layout",
-                    words(run.layout()),
+                    RevisionRef.words(run.layout()),
                     "a revision that exists");
             layout.ifPresent(l -> checks.require(
                     l.content().rows().stream().map(RowDocument::device).anyMatch(d -> sameDevice(d, run.device())),
                     "layout",
-                    words(run.layout()),
+                    RevisionRef.words(run.layout()),
                     "a layout with some revision of that device"));
             photographs.missing(run.photographs()).forEach(checks::add);
         }
@@ -65,18 +66,10 @@ public class PrintRunService extends RecordService<PrintRunDocument> {
     @Override
     protected List<FieldProblem> referenceProblems(PrintRunDocument run) {
         Checks checks = new Checks();
-        checks.require(isPublic(device(run)), "device", words(run.device()), "a published revision");
-        checks.require(
-                run.layout() == null || isPublic(layout(run)), "layout", words(run.layout()), "a published revision");
+        checks.present("device", run.device(), "a published revision");
+        requirePublic("device", run.device(), device(run), checks);
+        requirePublic("layout", run.layout(), layout(run), checks);
         return checks.problems();
-    }
-
-    private static boolean isPublic(Optional<? extends Revision<?>> found) {
-        return found.isPresent() && found.get().isPublic();
-    }
-
-    private static @Nullable String words(@Nullable RevisionRef ref) {
-        return ref == null ? null : ref.slug() + " revision " + ref.revision();
     }
 
     /** The exact revision of its device, if it names one that may be seen. */

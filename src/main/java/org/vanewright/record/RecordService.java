@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.vanewright.engineering.input.Checks;
 import org.vanewright.engineering.input.FieldProblem;
 import org.vanewright.engineering.input.InvalidInputException;
 
@@ -44,6 +45,13 @@ public abstract class RecordService<T extends RecordContent> {
     /** What the document names that is not public yet, so that it cannot be published either. */
     protected List<FieldProblem> referenceProblems(T content) {
         return List.of();
+    }
+
+    /** A record that is named must be public; whether one must be named is for the rules to say. */
+    protected static void requirePublic(
+            String field, @Nullable RevisionRef ref, Optional<? extends Revision<?>> found, Checks checks) {
+        boolean ok = ref == null || found.isPresent() && found.get().isPublic();
+        checks.require(ok, field, RevisionRef.words(ref), "a published revision");
     }
 
     /** Such as {@code "airframe"}. */
