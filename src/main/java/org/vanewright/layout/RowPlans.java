@@ -77,7 +77,7 @@ final class RowPlans {
             return required(path + "angleDeg", row.angleDeg(), "an angle in degrees, toe-in positive");
         }
         double own = Objects.requireNonNull(device.pair().angleDeg());
-        Arrangement made = own >= 0 ? Arrangement.COMMON_FLOW_DOWN : Arrangement.COMMON_FLOW_UP;
+        Arrangement made = Arrangement.ofPair(own);
         if (row.arrangement() != made) {
             throw new InvalidInputException(new FieldProblem(
                     path + "arrangement",

@@ -69,8 +69,7 @@ public record SuggestedRow(
     private @Nullable Arrangement arrangement(RowDocument row) {
         Pair pair = device.content().pair();
         if (pair != null) {
-            boolean toeIn = Objects.requireNonNullElse(pair.angleDeg(), 0.0) >= 0;
-            return toeIn ? Arrangement.COMMON_FLOW_DOWN : Arrangement.COMMON_FLOW_UP;
+            return Arrangement.ofPair(Objects.requireNonNullElse(pair.angleDeg(), 0.0));
         }
         boolean alone = row.arrangement() != null && row.arrangement().paired() && row.pairGapMm() == null;
         return alone ? Arrangement.CO_ROTATING : row.arrangement();

@@ -9,6 +9,11 @@ public enum Arrangement {
     /** Pairs with leading edges apart (toe-out): the air between the two vortices moves away from the skin. */
     COMMON_FLOW_UP;
 
+    /** What two vanes make that stand as a pair; positive is toe-in, in degrees. */
+    public static Arrangement ofPair(double angleDeg) {
+        return angleDeg >= 0 ? COMMON_FLOW_DOWN : COMMON_FLOW_UP;
+    }
+
     public boolean paired() {
         return this != CO_ROTATING;
     }

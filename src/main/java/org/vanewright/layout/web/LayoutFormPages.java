@@ -41,12 +41,10 @@ class LayoutFormPages {
         Optional<? extends Revision<?>> airframe = airframeSlug == null
                 ? airframes.list(null, 1).items().stream().findFirst()
                 : airframes.latest(airframeSlug);
-        Optional<? extends Revision<?>> device =
-                devices.list(null, 1).items().stream().findFirst();
         Form form = LayoutForms.blank(
                 units.system(),
                 airframe.map(r -> RevisionField.value(r.ref())).orElse(""),
-                device.map(r -> RevisionField.value(r.ref())).orElse(""));
+                devices.list(null, 1).items().stream().findFirst());
         surfaces(form).stream().findFirst().ifPresent(s -> form.put("rows[0].surface", s.label()));
         return form;
     }

@@ -4,10 +4,13 @@ import static org.vanewright.platform.page.Quantity.LENGTH;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import org.vanewright.device.DeviceDocument;
 import org.vanewright.engineering.placement.Arrangement;
 import org.vanewright.engineering.placement.ConflictPolicy;
 import org.vanewright.engineering.placement.WingChoice;
 import org.vanewright.engineering.section.SurfaceSide;
+import org.vanewright.engineering.solid.DeviceDesign;
 import org.vanewright.engineering.template.Register;
 import org.vanewright.layout.LayoutDocument;
 import org.vanewright.layout.RowDocument;
@@ -16,6 +19,7 @@ import org.vanewright.platform.form.OriginFields;
 import org.vanewright.platform.form.PhotographFields;
 import org.vanewright.platform.form.RevisionField;
 import org.vanewright.platform.page.UnitSystem;
+import org.vanewright.record.Revision;
 import org.vanewright.record.RevisionRef;
 
 /** Between a layout and its form. Fields are named by the document's own paths. */
@@ -24,13 +28,21 @@ final class LayoutForms {
 
     private LayoutForms() {}
 
-    /** A form with one row, to start from. */
-    static Form blank(UnitSystem units, String airframe, String device) {
+    /** A form with one row of that device, to start from. */
+    static Form blank(UnitSystem units, String airframe, Optional<Revision<DeviceDocument>> device) {
         Form form = new Form(units);
         form.put("airframe", airframe);
         addRow(form);
-        form.put("rows[0].device", device);
+        form.put("rows[0].device", device.map(r -> RevisionField.value(r.ref())).orElse(""));
+        device.map(r -> r.content().pair()).ifPresent(pair -> putPair(form, pair));
         return form;
+    }
+
+    /** A pair on one base brings its own angle. */
+    private static void putPair(Form form, DeviceDesign.Pair pair) {
+        if (pair.angleDeg() != null) {
+            form.put("rows[0].arrangement", Arrangement.ofPair(pair.angleDeg())).put("rows[0].angleDeg", (Object) "");
+        }
     }
 
     /** A further row, like the one before it, or one of usual proportions (common practice, no source). */

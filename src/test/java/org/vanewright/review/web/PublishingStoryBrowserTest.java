@@ -129,6 +129,9 @@ class PublishingStoryBrowserTest extends BrowserTest {
         member.navigate("/airframes/quillmere-strut-braced-high-wing");
         member.navigate("/layouts/new?airframe=quillmere-strut-braced-high-wing");
         fill(member, "Name", "Story of a row");
+        member.locator("#rows-0-device").selectOption("rectangular-vane-8-by-20@1");
+        member.locator("#rows-0-arrangement").selectOption("CO_ROTATING");
+        member.locator("#rows-0-angleDeg").fill("15");
         fill(member, "First centre at station in mm", "1000");
         fill(member, "No centre beyond in mm", "2000");
         fill(member, "Fraction of the chord", "0.03");
