@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -59,29 +60,44 @@ abstract class InjectionCases extends WalkCases {
         return URLEncoder.encode(text, UTF_8).replace("+", "%20");
     }
 
-    /** In every parameter that a controller of lists, files and searches reads. */
+    /** In every parameter at once that a controller of lists, files and searches reads. */
     @ParameterizedTest
     @MethodSource("sql")
-    void sqlInAParameterIsText(String hostile) {
+    void sqlInEveryParameterIsText(String hostile) {
         SignedIn judge = signIn(maintainer);
         Routes routes = new Routes(context());
-        List<String> broken = new ArrayList<>();
-        int tried = 0;
+        List<String> calls = READING.stream()
+                .map(line -> subjects.fill(line.path()))
+                .map(path -> path + "?"
+                        + routes.parameters("GET", path).stream()
+                                .map(parameter -> parameter + "=" + encoded(hostile))
+                                .collect(Collectors.joining("&")))
+                .filter(call -> !call.endsWith("?"))
+                .toList();
+        assertThat(calls).hasSizeGreaterThan(20);
+        assertThat(broken(judge, calls)).isEmpty();
+        assertThat(judge.get("/api/v1/devices?cursor=" + encoded(hostile)).statusCode())
+                .isEqualTo(400);
+    }
+
+    /** A parameter that is refused first hides the others; so each alone too, with one text after the other. */
+    @Test
+    void sqlInOneParameterIsText() {
+        SignedIn judge = signIn(maintainer);
+        Routes routes = new Routes(context());
+        List<String> calls = new ArrayList<>();
         for (RouteTable.Line line : READING) {
             String path = subjects.fill(line.path());
             for (String parameter : routes.parameters("GET", path)) {
-                int status = judge.get(path + "?" + parameter + "=" + encoded(hostile))
-                        .statusCode();
-                tried++;
-                if (status >= 500) {
-                    broken.add(path + "?" + parameter + "= gave " + status);
-                }
+                calls.add(path + "?" + parameter + "=" + encoded(sql().get(calls.size() % sql().size())));
             }
         }
-        assertThat(tried).isGreaterThan(20);
-        assertThat(broken).isEmpty();
-        assertThat(judge.get("/api/v1/devices?cursor=" + encoded(hostile)).statusCode())
-                .isEqualTo(400);
+        assertThat(calls).hasSizeGreaterThan(100);
+        assertThat(broken(judge, calls)).isEmpty();
+    }
+
+    private static List<String> broken(SignedIn judge, List<String> calls) {
+        return calls.stream().filter(call -> judge.get(call).statusCode() >= 500).toList();
     }
 
     @ParameterizedTest
