@@ -87,7 +87,7 @@ final class Coupling {
         // a later try starts from the best of the one before, with nothing remembered and shorter steps
         for (int go = 0; go < TRIES; go++) {
             double limit = go == 0 && start == null ? 1 : LONGEST_STEP / (1 << go);
-            Steps steps = new Steps(response);
+            Steps steps = new Steps(response, start == null || go > 0 ? Steps.FROM_AFAR : Steps.FROM_NEARBY);
             int bestPass = pass;
             while (pass - bestPass < PATIENCE && pass < MOST_PASSES) {
                 pass++;
@@ -119,20 +119,25 @@ final class Coupling {
 
     /** From one guess to the next; a law of interaction serves for several passes, for it changes little. */
     private static final class Steps {
-        private static final int RENEWED = 2;
+        /** Laws for a guess that is nothing like what comes of it, and for one that a like angle leads to. */
+        private static final int FROM_AFAR = 3;
 
+        private static final int FROM_NEARBY = 1;
+
+        private final int laws;
         private final OuterResponse response;
         private final Mixing mixing = new Mixing();
         private @Nullable Interaction interaction;
         private int passes;
 
-        Steps(OuterResponse response) {
+        Steps(OuterResponse response, int laws) {
             this.response = response;
+            this.laws = laws;
         }
 
         double[] next(double[] guess, double[] change, Displacement displacement, double longest, boolean done) {
             Interaction law = interaction;
-            if (law == null || passes < RENEWED && !done) {
+            if (law == null || passes < laws && !done) {
                 law = displacement.interaction(response);
                 interaction = law;
             }

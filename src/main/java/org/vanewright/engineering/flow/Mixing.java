@@ -9,7 +9,7 @@ import java.util.Iterator;
  * equations", Journal of the ACM 12 (1965) 547-560, with the differences' least squares by their normal equations.
  */
 final class Mixing {
-    private static final int DEPTH = 8;
+    private static final int DEPTH = 3;
     /** Keeps nearly equal differences apart. */
     private static final double RIDGE = 1e-8;
 

@@ -2,6 +2,7 @@ package org.vanewright.engineering.flow;
 
 import java.util.List;
 import java.util.concurrent.ForkJoinTask;
+import java.util.stream.DoubleStream;
 
 /**
  * The angles of a polar, solved from the middle outward: the two in the middle beside each other, then those below them
@@ -9,6 +10,9 @@ import java.util.concurrent.ForkJoinTask;
  * pool; which thread runs what makes no difference to the result.
  */
 final class PolarSweep {
+    /** Passes at no angle beside those that one more radian takes, about. */
+    private static final double PLAIN_WORK = Math.toRadians(20);
+
     private final Coupling coupling;
     private final double[] anglesRad;
     private final PolarPoint[] points;
@@ -27,7 +31,7 @@ final class PolarSweep {
     }
 
     private void run() {
-        int middle = (anglesRad.length - 1) / 2;
+        int middle = middle(anglesRad);
         ForkJoinTask<CoupledFlow> aside =
                 ForkJoinTask.adapt(() -> first(middle)).fork();
         CoupledFlow upper = first(middle + 1);
@@ -36,6 +40,22 @@ final class PolarSweep {
                 .fork();
         goOn(new Sweep(coupling, lower, upper), middle + 1, 1);
         below.join();
+    }
+
+    /** Last of the lower half; the halves are about as much work, for the steeper an angle the more passes it takes. */
+    private static int middle(double[] anglesRad) {
+        double whole = DoubleStream.of(anglesRad).map(PolarSweep::work).sum();
+        double done = 0;
+        int at = 0;
+        while (at < anglesRad.length - 2 && done + work(anglesRad[at]) < whole / 2) {
+            done += work(anglesRad[at]);
+            at++;
+        }
+        return at;
+    }
+
+    private static double work(double angleRad) {
+        return PLAIN_WORK + Math.abs(angleRad);
     }
 
     private CoupledFlow first(int at) {
