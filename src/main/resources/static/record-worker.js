@@ -1,8 +1,8 @@
 // Lets the page for recording be opened again where there is no connection. It keeps that page and what it is made of, and
 // nothing else; everything comes from the server while the server answers.
 const KEPT = 'vanewright-record-1';
-const PAGE = /^\/campaigns\/drafts\/[0-9a-f-]{36}\/record$/;
-const PART = /^\/(css|js|images|webjars)\//;
+const PAGE = /^campaigns\/drafts\/[0-9a-f-]{36}\/record$/;
+const PART = /^(css|js|images|webjars)\//;
 
 self.addEventListener('install', () => self.skipWaiting());
 self.addEventListener('activate', (event) => event.waitUntil(self.clients.claim()));
@@ -10,7 +10,10 @@ self.addEventListener('activate', (event) => event.waitUntil(self.clients.claim(
 self.addEventListener('fetch', (event) => {
   const { request } = event;
   const url = new URL(request.url);
-  const wanted = PAGE.test(url.pathname) || PART.test(url.pathname);
+  // Beside this script, whatever prefix the service lies under.
+  const root = new URL('.', self.location).href;
+  const path = new URL(url.pathname, url).href.replace(root, '');
+  const wanted = PAGE.test(path) || PART.test(path);
   if (request.method !== 'GET' || url.origin !== self.location.origin || !wanted) return;
   event.respondWith(answer(request));
 });

@@ -113,4 +113,7 @@ window.addEventListener('online', sendWaiting);
 showWaiting();
 sendWaiting();
 
-if ('serviceWorker' in navigator) navigator.serviceWorker.register('/record-worker.js', { scope: '/campaigns/' });
+if ('serviceWorker' in navigator) {
+  const at = (path) => new URL(path, import.meta.url);
+  navigator.serviceWorker.register(at('../record-worker.js'), { scope: at('../campaigns/').pathname });
+}

@@ -2,7 +2,7 @@
 import {
   AmbientLight, BufferAttribute, BufferGeometry, Color, DirectionalLight, EdgesGeometry, LineBasicMaterial, LineSegments,
   Mesh, MeshLambertMaterial, OrthographicCamera, Scene, WebGLRenderer,
-} from '/webjars/three/build/three.module.min.js';
+} from '../webjars/three/build/three.module.min.js';
 import { readBinaryStl } from './stl.js';
 import { Turntable } from './turntable.js';
 

@@ -22,6 +22,6 @@ public class BaseUrl {
 
     private String here() {
         String port = environment.getProperty("local.server.port", environment.getProperty("server.port", "8080"));
-        return "http://localhost:" + port;
+        return "http://localhost:" + port + environment.getProperty("server.servlet.context-path", "");
     }
 }

@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.util.List;
 import org.springframework.web.filter.OncePerRequestFilter;
 import org.vanewright.platform.LargeUploads;
+import org.vanewright.platform.page.RequestPath;
 
 /** Refuses a form with more than the server reads, since the token in it cannot be read then. */
 class UploadSize extends OncePerRequestFilter {
@@ -46,6 +47,6 @@ class UploadSize extends OncePerRequestFilter {
     /** Without a session the token cannot fit, so that nobody gets to send much. */
     private boolean isLarge(HttpServletRequest request) {
         return request.getSession(false) != null
-                && larger.stream().anyMatch(l -> l.accepts(request.getMethod(), request.getRequestURI()));
+                && larger.stream().anyMatch(l -> l.accepts(request.getMethod(), RequestPath.of(request)));
     }
 }

@@ -11,6 +11,7 @@ import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Component;
 import org.springframework.util.unit.DataSize;
 import org.springframework.web.filter.OncePerRequestFilter;
+import org.vanewright.platform.page.RequestPath;
 
 /**
  * Refuses a larger body under {@code /api} than the settings allow, whether or not its length was announced,
@@ -31,7 +32,7 @@ class ApiBodyLimit extends OncePerRequestFilter {
 
     @Override
     protected boolean shouldNotFilter(HttpServletRequest request) {
-        String path = request.getRequestURI();
+        String path = RequestPath.of(request);
         return !path.startsWith("/api/") || isLarge(request, path);
     }
 

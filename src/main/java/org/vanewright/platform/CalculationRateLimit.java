@@ -17,6 +17,7 @@ import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Component;
 import org.springframework.web.filter.OncePerRequestFilter;
 import org.springframework.web.util.UrlPathHelper;
+import org.vanewright.platform.page.RequestPath;
 
 /**
  * Bounds how many calculations one address may ask for in a minute. It keeps one caller from taking the machine from the
@@ -68,7 +69,7 @@ class CalculationRateLimit extends OncePerRequestFilter {
         }
         long seconds = TimeUnit.NANOSECONDS.toSeconds(probe.getNanosToWaitForRefill()) + 1;
         response.setHeader("Retry-After", Long.toString(seconds));
-        if (!request.getRequestURI().startsWith(API)) {
+        if (!RequestPath.of(request).startsWith(API)) {
             response.sendError(HttpStatus.TOO_MANY_REQUESTS.value());
             return;
         }

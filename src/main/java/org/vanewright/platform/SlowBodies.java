@@ -15,6 +15,7 @@ import org.apache.tomcat.util.net.ApplicationBufferHandler;
 import org.springframework.boot.tomcat.servlet.TomcatServletWebServerFactory;
 import org.springframework.boot.web.server.WebServerFactoryCustomizer;
 import org.springframework.stereotype.Component;
+import org.vanewright.platform.page.RequestPath;
 
 /**
  * Hangs up on whoever sends the body of a request too slowly. The server's own limit is for the pause between two
@@ -44,8 +45,8 @@ class SlowBodies implements WebServerFactoryCustomizer<TomcatServletWebServerFac
     /** What cannot be read as a request has neither. */
     private boolean isLarge(Request request) {
         String method = request.getMethod();
-        String path = request.getRequestURI();
-        return method != null && path != null && larger.stream().anyMatch(l -> l.accepts(method, path));
+        String path = RequestPath.of(request);
+        return method != null && larger.stream().anyMatch(l -> l.accepts(method, path));
     }
 
     private final class Watch extends ValveBase {

@@ -2,10 +2,12 @@ package org.vanewright.platform;
 
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
+import java.util.Objects;
 import org.apache.catalina.connector.Request;
 import org.apache.catalina.connector.Response;
 import org.apache.catalina.valves.ErrorReportValve;
 import org.jspecify.annotations.Nullable;
+import org.springframework.beans.factory.annotation.Value;
 import org.springframework.boot.tomcat.servlet.TomcatServletWebServerFactory;
 import org.springframework.boot.web.server.WebServerFactoryCustomizer;
 import org.springframework.http.HttpStatusCode;
@@ -22,16 +24,18 @@ class UnreadableRequests implements WebServerFactoryCustomizer<TomcatServletWebS
             <!DOCTYPE html>
             <html lang="en">
             <head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1">
-            <title>%2$s – Vanewright</title><link rel="stylesheet" href="/css/vanewright.css"></head>
+            <title>%2$s – Vanewright</title><link rel="stylesheet" href="%4$s/css/vanewright.css"></head>
             <body><main id="main"><p class="kicker">Error %1$d</p><h1>%2$s</h1><p class="lede">%3$s</p>
-            <p><a href="/">Back to the start</a></p></main></body>
+            <p><a href="%4$s/">Back to the start</a></p></main></body>
             </html>
             """;
 
     private final ProblemWriter problems;
+    private final String prefix;
 
-    UnreadableRequests(ProblemWriter problems) {
+    UnreadableRequests(ProblemWriter problems, @Value("${server.servlet.context-path:}") String prefix) {
         this.problems = problems;
+        this.prefix = prefix;
     }
 
     @Override
@@ -50,21 +54,21 @@ class UnreadableRequests implements WebServerFactoryCustomizer<TomcatServletWebS
             }
             try {
                 SecurityHeaders.set(response.getResponse());
-                answer(request.getRequestURI(), status, response.getResponse());
+                answer(Objects.requireNonNullElse(request.getRequestURI(), ""), status, response.getResponse());
             } catch (IOException e) {
                 container.getLogger().debug("the caller went away", e);
             }
         }
     }
 
-    private void answer(@Nullable String address, int status, HttpServletResponse response) throws IOException {
+    private void answer(String address, int status, HttpServletResponse response) throws IOException {
         String title = PlainWords.title(status);
         String detail = PlainWords.detail(status);
-        if (address != null && address.startsWith("/api/")) {
+        if (address.startsWith(prefix + "/api/")) {
             problems.write(response, Problems.of(HttpStatusCode.valueOf(status), title, detail));
         } else {
             response.setContentType(MediaType.TEXT_HTML_VALUE + ";charset=UTF-8");
-            response.getWriter().write(PAGE.formatted(status, title, detail));
+            response.getWriter().write(PAGE.formatted(status, title, detail, prefix));
         }
         response.flushBuffer();
     }

@@ -51,8 +51,9 @@ public abstract class ServerTest {
     private @Nullable Caller visitor;
     private @Nullable String memberBearer;
 
+    /** Address of the service, with the prefix that it lies under where a test gives it one. */
     protected final String origin() {
-        return "http://localhost:" + port;
+        return "http://localhost:" + port + context.getEnvironment().getProperty("server.servlet.context-path", "");
     }
 
     protected final HttpResponse<String> get(String path, String... headers) {

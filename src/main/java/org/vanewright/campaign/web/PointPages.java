@@ -26,6 +26,7 @@ import org.vanewright.engineering.input.InvalidInputException;
 import org.vanewright.platform.form.Form;
 import org.vanewright.platform.form.KeptForm;
 import org.vanewright.platform.form.Option;
+import org.vanewright.platform.page.RequestPath;
 import org.vanewright.platform.page.SeeOther;
 import org.vanewright.platform.page.Units;
 import org.vanewright.record.Draft;
@@ -61,7 +62,7 @@ class PointPages {
             @RequestAttribute("units") Units units,
             Model model) {
         Draft<CampaignDocument> draft = campaigns.drafts().find(id);
-        Optional<Form> kept = KeptForm.take(request, request.getRequestURI());
+        Optional<Form> kept = KeptForm.take(request, RequestPath.of(request));
         model.addAttribute("kept", kept.isPresent());
         model.addAttribute("saved", saved != null);
         Form form = kept.orElseGet(() -> next(draft.content(), kind(kind, draft.content()), units));

@@ -17,6 +17,7 @@ import org.springframework.web.util.UriComponentsBuilder;
 import org.vanewright.platform.LimitSettings;
 import org.vanewright.platform.Networks;
 import org.vanewright.platform.page.LocalPath;
+import org.vanewright.platform.page.RequestPath;
 
 /** Knows where a person goes on whose session ended, and keeps what they typed. */
 @Component
@@ -54,7 +55,7 @@ public class ExpiredForms {
         if (!fields.isEmpty() && !(mayKeep(request) && KeptForm.put(request, fields))) {
             return Optional.empty();
         }
-        String path = request.getRequestURI();
+        String path = RequestPath.of(request);
         boolean own = FOR_VISITORS.stream().anyMatch(p -> path.equals(p) || path.startsWith(p + "/"));
         return Optional.of(own || signedIn ? URI.create(back(request)) : signIn(back(request)));
     }
@@ -68,13 +69,13 @@ public class ExpiredForms {
 
     /** The page that a request is about: itself where it only reads, else the page with the form. */
     public static String back(HttpServletRequest request) {
-        String path = request.getRequestURI();
+        String path = RequestPath.of(request);
         if ("GET".equals(request.getMethod())) {
             String query = request.getQueryString();
             return LocalPath.orHome(query == null ? path : path + "?" + query);
         }
         String page = localPage(request.getHeader(HttpHeaders.REFERER), request.getHeader(HttpHeaders.HOST));
-        return LocalPath.orHome(page == null ? path : page);
+        return LocalPath.orHome(page == null ? path : RequestPath.within(request, page));
     }
 
     private static @Nullable String localPage(@Nullable String referer, @Nullable String host) {

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.springframework.http.HttpMethod;
+import org.vanewright.platform.page.RequestPath;
 
 /**
  * What somebody typed into a form that could not be taken since its session had ended. It waits in the new session until
@@ -79,7 +80,7 @@ public final class KeptForm {
             return false;
         }
         HttpSession session = request.getSession(true);
-        session.setAttribute(PATH, request.getRequestURI());
+        session.setAttribute(PATH, RequestPath.of(request));
         session.setAttribute(VALUES, new LinkedHashMap<>(fields));
         return true;
     }

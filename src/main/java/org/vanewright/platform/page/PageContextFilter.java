@@ -45,7 +45,8 @@ class PageContextFilter extends OncePerRequestFilter {
             return "/";
         }
         String query = request.getQueryString();
-        return query == null ? request.getRequestURI() : request.getRequestURI() + "?" + query;
+        String path = RequestPath.of(request);
+        return query == null ? path : path + "?" + query;
     }
 
     private static @Nullable String cookie(HttpServletRequest request) {
