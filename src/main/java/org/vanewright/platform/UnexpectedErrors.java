@@ -15,7 +15,8 @@ final class UnexpectedErrors {
 
     /** The reference under which the error is found in the log. */
     static String log(Throwable error) {
-        String reference = UUID.randomUUID().toString();
+        String request = RequestIds.current();
+        String reference = request == null ? UUID.randomUUID().toString() : request;
         LOG.error("unexpected error {}", reference, error);
         return reference;
     }

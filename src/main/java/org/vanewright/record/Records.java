@@ -70,6 +70,11 @@ public class Records {
                 .toList();
     }
 
+    /** How much waits for a review, of all kinds together. */
+    public Backlog backlog() {
+        return services.stream().map(s -> s.reviews().backlog()).reduce(Backlog.NONE, Backlog::plus);
+    }
+
     private static <T extends RecordContent> List<Entry<?>> waiting(RecordService<T> service) {
         return service.reviews().waiting(MOST_WAITING).stream()
                 .<Entry<?>>map(r -> new Entry<>(service, r))

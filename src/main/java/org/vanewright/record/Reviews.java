@@ -26,6 +26,11 @@ public final class Reviews<T extends RecordContent> {
         return records.waiting(most);
     }
 
+    /** How much waits: a number that anybody may know. */
+    Backlog backlog() {
+        return records.backlog();
+    }
+
     /**
      * Puts a submitted revision on the public record.
      *

@@ -258,6 +258,13 @@ public abstract class RevisionRepository<T extends RecordContent> {
                 .list();
     }
 
+    /** How much waits for a review. */
+    public Backlog backlog() {
+        return jdbc.sql("select count(*) as waiting, min(created_at) as oldest from " + table + " where state = 'SUBMITTED'")
+                .query((row, n) -> new Backlog(row.getLong("waiting"), RevisionRepositoryRows.instant(row, "oldest")))
+                .single();
+    }
+
     /**
      * Keeps beside a new revision what is asked for besides its text, in the transaction that inserts it. Nothing unless a
      * feature says so.

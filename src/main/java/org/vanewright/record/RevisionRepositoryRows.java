@@ -54,7 +54,7 @@ final class RevisionRepositoryRows<T extends RecordContent> {
                 row.getString("reason"));
     }
 
-    private static @Nullable Instant instant(ResultSet row, String column) throws SQLException {
+    static @Nullable Instant instant(ResultSet row, String column) throws SQLException {
         OffsetDateTime at = row.getObject(column, OffsetDateTime.class);
         return at == null ? null : at.toInstant();
     }

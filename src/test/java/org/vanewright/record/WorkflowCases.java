@@ -161,6 +161,18 @@ abstract class WorkflowCases {
     }
 
     @Test
+    void whatWaitsIsCountedFromItsOldestOn() {
+        assertThat(reviews().backlog()).isEqualTo(Backlog.NONE);
+        Revision<Note> first = shop().submitted(ANN, shop().started(ANN, "First"));
+        Revision<Note> second = shop().submitted(BEN, shop().started(BEN, "Second"));
+        assertThat(reviews().backlog()).isEqualTo(new Backlog(2, first.createdAt()));
+        assertThat(reviews().backlog().plus(new Backlog(1, second.createdAt())))
+                .isEqualTo(new Backlog(3, first.createdAt()));
+        shop().as(MIA, () -> reviews().giveBack(first.ref(), "Wrong"));
+        assertThat(reviews().backlog()).isEqualTo(new Backlog(1, second.createdAt()));
+    }
+
+    @Test
     void whatSomebodyMadePublicIsCountedAndListed() {
         RevisionRef first = shop().submitted(ANN, shop().started(ANN, "Kite")).ref();
         RevisionRef second =
