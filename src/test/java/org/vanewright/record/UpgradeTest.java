@@ -1,0 +1,87 @@
+package org.vanewright.record;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import javax.sql.DataSource;
+import org.flywaydb.core.Flyway;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.springframework.core.io.ClassPathResource;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.jdbc.datasource.init.ResourceDatabasePopulator;
+import org.vanewright.airframe.AirframeDocument;
+import org.vanewright.device.DeviceDocument;
+import org.vanewright.layout.LayoutDocument;
+import org.vanewright.testing.Databases;
+
+/**
+ * A database that an earlier release filled comes through all later migrations with every row as it was, and today's
+ * documents read it and hash it alike. The rows under {@code upgrade} were written by those releases.
+ */
+class UpgradeTest {
+    private static final Map<String, Class<? extends RecordContent>> DOCUMENTS = Map.of(
+            "airframe_revision", AirframeDocument.class,
+            "device_revision", DeviceDocument.class,
+            "layout_revision", LayoutDocument.class);
+
+    @ParameterizedTest
+    @CsvSource({"H2, 1", "POSTGRESQL, 1", "H2, 6", "POSTGRESQL, 6"})
+    void everyRowIsKept(Databases.Engine engine, String version) {
+        try (var database = Databases.empty(engine)) {
+            flyway(database, version).migrate();
+            new ResourceDatabasePopulator(new ClassPathResource("upgrade/V" + version + ".sql")).execute(database);
+            JdbcClient jdbc = JdbcClient.create(database);
+            Map<String, String> columns = columns(jdbc);
+            Map<String, List<Map<String, Object>>> before = rows(jdbc, columns);
+            assertThat(before.get("device_revision")).hasSizeGreaterThanOrEqualTo(3);
+
+            flyway(database, "latest").migrate();
+            assertThat(rows(jdbc, columns)).isEqualTo(before);
+            DOCUMENTS.forEach((table, type) -> assertHashedAlike(before.getOrDefault(table, List.of()), type));
+        }
+    }
+
+    private static Flyway flyway(DataSource database, String target) {
+        return Flyway.configure()
+                .dataSource(database)
+                .locations("classpath:db/migration")
+                .target(target)
+                .load();
+    }
+
+    /** Of each table, the columns that the release knew. */
+    private static Map<String, String> columns(JdbcClient jdbc) {
+        Map<String, String> columns = new LinkedHashMap<>();
+        jdbc.sql("select table_name, column_name from information_schema.columns where table_schema = 'public'"
+                        + " and table_name not like 'flyway%' order by table_name, ordinal_position")
+                .query((row, n) -> Map.entry(row.getString(1), row.getString(2)))
+                .list()
+                .forEach(column -> columns.merge(column.getKey(), column.getValue(), (a, b) -> a + ", " + b));
+        return columns;
+    }
+
+    private static Map<String, List<Map<String, Object>>> rows(JdbcClient jdbc, Map<String, String> columns) {
+        Map<String, List<Map<String, Object>>> rows = new LinkedHashMap<>();
+        columns.forEach((table, names) -> {
+            List<Map<String, Object>> found = new ArrayList<>(jdbc.sql("select " + names + " from " + table)
+                    .query()
+                    .listOfRows());
+            found.sort((a, b) -> a.toString().compareTo(b.toString()));
+            rows.put(table, found);
+        });
+        return rows;
+    }
+
+    private static void assertHashedAlike(List<Map<String, Object>> revisions, Class<? extends RecordContent> type) {
+        CanonicalJson json = new CanonicalJson();
+        for (Map<String, Object> row : revisions) {
+            String content = (String) row.get("content");
+            assertThat(json.write(json.read(content, type))).as("%s", row.get("slug")).isEqualTo(content);
+            assertThat(json.sha256(content)).isEqualTo(row.get("sha256"));
+        }
+    }
+}
