@@ -99,7 +99,11 @@ class PageErrors {
     }
 
     @ExceptionHandler
-    ModelAndView handleUnexpected(Exception e, HttpServletResponse response) {
+    ModelAndView handleUnexpected(Exception e, HttpServletRequest request, HttpServletResponse response) {
+        Outage outage = Outage.of(e);
+        if (outage != null) {
+            return Outages.page(outage, e, request, response);
+        }
         if (e instanceof ErrorResponse known && !known.getStatusCode().is5xxServerError()) {
             String wait = known.getHeaders().getFirst(HttpHeaders.RETRY_AFTER);
             if (wait != null) {
