@@ -12,6 +12,8 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Random;
+import java.util.concurrent.Future;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.jsoup.Jsoup;
@@ -31,6 +33,7 @@ import org.vanewright.testing.SignedIn;
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class InstancesTest {
     private static final int DISK_KB = 2500;
+    private static final int LONG_ROWS = 4_000_000;
     private static final String DEVICE = "{\"name\":\"Flat vane\",\"invented\":true}";
 
     private @Nullable Instances started;
@@ -134,5 +137,96 @@ class InstancesTest {
         try (Stream<Path> files = Files.walk(instances().temporary(instance))) {
             return files.filter(f -> String.valueOf(f.getFileName()).startsWith("upload_")).toList();
         }
+    }
+
+    @Test
+    void whoSignedInOnOneGoesOnAtTheOther() {
+        NewPerson person = instances().newPerson(Role.MEMBER);
+        SignedIn first = instances().signIn(instances().origin(0), person);
+        Caller second = instances().visitor(instances().origin(1));
+        second.setCookie("SESSION", Objects.requireNonNull(first.cookie("SESSION")));
+        assertThat(second.page("/drafts", 200).select(".me").text()).contains(person.name());
+        HttpResponse<String> saved = second.postFormWithoutToken(
+                "/devices/new", Map.of("_csrf", first.token(), "action", "save", "name", "Begun on the other"));
+        assertThat(saved.statusCode()).isEqualTo(303);
+        assertThat(first.page("/drafts", 200).text()).contains("Begun on the other");
+        SignedIn behind = instances().signIn(instances().front(), instances().newPerson(Role.MEMBER));
+        for (int i = 0; i < 4; i++) {
+            assertThat(behind.page("/drafts", 200).select(".me").text()).contains(behind.name());
+        }
+    }
+
+    /** One of them is killed by SIGKILL while it reads a long log, takes files and publishes. */
+    @Test
+    void whatIsKilledInTheMiddleLosesNothingAndDoesNothingTwice() throws Exception {
+        long seed = Long.getLong("fault.seed", 20_260_117);
+        Random random = new Random(seed);
+        NewPerson member = instances().newPerson(Role.MEMBER);
+        NewPerson maintainer = instances().newPerson(Role.MAINTAINER);
+        SignedIn session = instances().signIn(instances().front(), member);
+        Traffic traffic = new Traffic(instances(), member, maintainer);
+        traffic.prepare(10, Files.readString(Path.of("db/demo/devices/rectangular-vane-8-by-20.json")).replaceFirst("\"name\": *\"[^\"]+\"", "\"name\":\"NAME\""));
+
+        String draft = traffic.newDraft();
+        String table = Traffic.table(LONG_ROWS);
+        String log = traffic.send(instances().visitor(instances().origin(0)), draft, table);
+        await().atMost(Duration.ofSeconds(60)).pollInterval(Duration.ofMillis(20)).until(() -> runner(log) != null);
+        List<Future<?>> begun = traffic.begin(random);
+        int enough = 3 + random.nextInt(6);
+        await().atMost(Duration.ofSeconds(60))
+                .pollInterval(Duration.ofMillis(5))
+                .until(() -> traffic.answered() >= enough);
+        int victim = victim(log);
+        instances().kill(victim);
+        for (Future<?> done : begun) {
+            done.get();
+        }
+        await().atMost(Duration.ofSeconds(90)).until(() -> count("select count(*) from flight_log where state in ('MAPPED', 'READING', 'FAILED')", Map.of()) == 0);
+
+        System.out.println("seed " + seed + ": killed instance " + victim + " after " + enough + " answers, "
+                + traffic.unanswered() + " without an answer, attempts " + attempts(log));
+        assertThat(attempts(log)).as("begun again").isBetween(2, 4);
+        assertThat(count("select row_count from flight_log where id = :id", Map.of("id", log))).isEqualTo(LONG_ROWS);
+        traffic.drafts().forEach(d -> assertThat(count("select count(*) from flight_log where draft_id = :id", Map.of("id", d)))
+                .isEqualTo(1));
+        assertThat(traffic.sizes()).hasSize(10);
+        traffic.sizes().forEach((id, size) -> assertThat(count("select size_bytes from flight_log where id = :id", Map.of("id", id)))
+                .isEqualTo(size));
+        traffic.submitted().forEach(slug -> {
+            assertThat(count("select count(*) from device_revision where slug = :id and state = 'PUBLISHED'", Map.of("id", slug)))
+                    .isEqualTo(1);
+            assertThat(count("select count(*) from audit_entry where event = 'revision.published' and subject like :id",
+                            Map.of("id", "devices/" + slug + " %")))
+                    .isEqualTo(1);
+        });
+        assertThat(count("select count(*) from job where state <> 'DONE'", Map.of())).isZero();
+        assertThat(session.page("/drafts", 200).select(".me").text()).contains(member.name());
+        instances().restart(victim);
+        assertThat(instances().visitor(instances().origin(victim)).get("/devices").statusCode()).isEqualTo(200);
+    }
+
+    private @Nullable String runner(String log) {
+        return instances()
+                .sql()
+                .sql("select t.picked_by from scheduled_tasks t join flight_log l on l.job_id = t.task_instance"
+                        + " where l.id = :id and l.state = 'READING' and l.read_bytes > 0 and t.picked_by is not null")
+                .param("id", log)
+                .query(String.class)
+                .optional()
+                .orElse(null);
+    }
+
+    /** Whoever reads the long log, but for what a test may not wait for. */
+    private int victim(String log) {
+        String runner = Objects.requireNonNull(runner(log), "it was read before anybody could be killed");
+        return runner.startsWith(instances().process(0).pid() + "@") ? 0 : 1;
+    }
+
+    private int attempts(String log) {
+        return count("select j.attempts from job j join flight_log l on l.job_id = j.id where l.id = :id", Map.of("id", log));
+    }
+
+    private int count(String sql, Map<String, ?> parameters) {
+        return instances().sql().sql(sql).params(parameters).query(Integer.class).single();
     }
 }

@@ -11,6 +11,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.CompletableFuture;
+import org.awaitility.Awaitility;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.vanewright.account.NewPeople;
 import org.vanewright.account.NewPeople.NewPerson;
@@ -25,6 +27,9 @@ public final class Instances implements Closeable {
     private final List<ServiceProcess> processes = new ArrayList<>();
     private final List<String> origins = new ArrayList<>();
     private final Map<String, String> settings;
+    private final String address;
+    private final CompletableFuture<Boolean> dead = new CompletableFuture<>();
+    private final int kilobytes;
 
     /**
      * Starts two on an empty database.
@@ -37,15 +42,18 @@ public final class Instances implements Closeable {
         URI address = URI.create(database.getJdbcUrl().substring("jdbc:".length()));
         this.line = new CutLine(address.getHost(), address.getPort());
         this.settings = Map.of(
-                "spring.datasource.url", "jdbc:postgresql://127.0.0.1:" + line.port() + address.getPath(),
+                "vanewright.jobs.heartbeat", "1s",
+                "vanewright.jobs.polling", "200ms",
                 "spring.datasource.username", database.getUsername(),
                 "spring.datasource.password", database.getPassword(),
                 "spring.datasource.hikari.connection-timeout", "1500",
                 "spring.datasource.hikari.validation-timeout", "500",
                 "spring.datasource.hikari.maximum-pool-size", "5",
                 "vanewright.files.disk", "20MB");
-        processes.add(begin(0, List.of()));
-        processes.add(begin(1, onSmallDisk(directory.resolve("instance-1"), kilobytes)));
+        this.address = "jdbc:postgresql://127.0.0.1:" + line.port() + address.getPath() + "?ApplicationName=";
+        this.kilobytes = kilobytes;
+        processes.add(begin(0));
+        processes.add(begin(1));
         processes.forEach(p -> origins.add(p.awaitOrigin()));
         front.serve(origins);
     }
@@ -61,7 +69,7 @@ public final class Instances implements Closeable {
                 own.resolve("tmp").toString());
     }
 
-    private ServiceProcess begin(int number, List<String> wrapper) {
+    private ServiceProcess begin(int number) {
         Path own = directory.resolve("instance-" + number);
         try {
             Files.deleteIfExists(own.resolve("log.txt"));
@@ -70,7 +78,8 @@ public final class Instances implements Closeable {
         }
         Map<String, String> all = new LinkedHashMap<>(settings);
         all.put("vanewright.files.directory", own.resolve("tmp/files").toString());
-        return ServiceProcess.begin(own, all, wrapper);
+        all.put("spring.datasource.url", address + name(number));
+        return ServiceProcess.begin(own, all, number == 0 ? List.of() : onSmallDisk(own, kilobytes));
     }
 
     /** Where the process of that number has its temporary files, as it sees them. */
@@ -104,9 +113,30 @@ public final class Instances implements Closeable {
         return JdbcClient.create(database);
     }
 
+    private static String name(int number) {
+        return "instance-" + number;
+    }
+
+    /** Who got no answer waits here until the killed process has left no trace in the database. */
+    public void awaitDead() {
+        dead.join();
+    }
+
+    /** SIGKILL; returns when the database, too, has done with whatever it was asked by then. */
+    public void kill(int number) {
+        processes.get(number).kill();
+        Awaitility.await("its connections end")
+                .until(() -> sql().sql("select count(*) from pg_stat_activity where application_name = :name")
+                                .param("name", name(number))
+                                .query(Integer.class)
+                                .single()
+                        == 0);
+        dead.complete(true);
+    }
+
     /** Starts one again that was killed. */
     public void restart(int number) {
-        processes.set(number, begin(number, List.of()));
+        processes.set(number, begin(number));
         origins.set(number, processes.get(number).awaitOrigin());
         front.serve(origins);
     }
