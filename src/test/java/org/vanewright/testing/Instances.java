@@ -44,6 +44,7 @@ public final class Instances implements Closeable {
         this.settings = Map.of(
                 "vanewright.jobs.heartbeat", "1s",
                 "vanewright.jobs.polling", "200ms",
+                "vanewright.jobs.threads", "2",
                 "spring.datasource.username", database.getUsername(),
                 "spring.datasource.password", database.getPassword(),
                 "spring.datasource.hikari.connection-timeout", "1500",

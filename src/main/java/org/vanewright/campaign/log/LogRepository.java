@@ -270,16 +270,23 @@ class LogRepository {
                 .update();
     }
 
+    /** Two may say so at once of logs with the same header; one of them stands. */
     @Transactional
     public void remember(String headerSha256, LogMapping mapping, Instant at) {
-        jdbc.sql("delete from flight_log_mapping where header_sha256 = :header")
-                .param("header", headerSha256)
-                .update();
-        jdbc.sql("insert into flight_log_mapping (header_sha256, mapping, changed_at) values (:header, :mapping, :at)")
+        int known = jdbc.sql("update flight_log_mapping set mapping = :mapping, changed_at = :at"
+                        + " where header_sha256 = :header")
                 .param("header", headerSha256)
                 .param("mapping", LogJson.write(mapping))
                 .param("at", utc(at))
                 .update();
+        if (known == 0) {
+            jdbc.sql("insert into flight_log_mapping (header_sha256, mapping, changed_at)"
+                            + " values (:header, :mapping, :at) on conflict do nothing")
+                    .param("header", headerSha256)
+                    .param("mapping", LogJson.write(mapping))
+                    .param("at", utc(at))
+                    .update();
+        }
     }
 
     public Optional<LogMapping> remembered(String headerSha256) {

@@ -2,6 +2,8 @@ package org.vanewright.platform.job;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Map;
 import java.util.Set;
@@ -18,9 +20,11 @@ public class NoteJob implements JobKind<NoteJob.Note> {
     static final Map<String, String> GAVE_UP = new ConcurrentHashMap<>();
     static final Set<String> RUN = ConcurrentHashMap.newKeySet();
 
+    private static final String HOLD = "hold:";
+
     private final Semaphore never = new Semaphore(0);
 
-    /** @param text {@code wait} until cancelled, {@code refuse}, {@code break}, or anything else */
+    /** @param text {@code wait} until cancelled, {@code hold:} as long as the file named behind it is there, {@code refuse}, {@code break}, or anything else */
     public record Note(String text) {}
 
     @Override
@@ -43,7 +47,7 @@ public class NoteJob implements JobKind<NoteJob.Note> {
         if (text.startsWith("break")) {
             throw new IllegalStateException("secret of the house");
         }
-        while (text.startsWith("wait")) {
+        while (text.startsWith("wait") || text.startsWith(HOLD) && Files.exists(Path.of(text.substring(HOLD.length())))) {
             progress.report(1, 4, "waiting for ink");
             pause();
         }
