@@ -29,8 +29,7 @@ final class Outages {
     }
 
     /** What the frame of a page would read of the database is left out. */
-    static ModelAndView page(
-            Outage outage, Throwable error, HttpServletRequest request, HttpServletResponse response) {
+    static ModelAndView page(Outage outage, Throwable error, HttpServletRequest request, HttpServletResponse response) {
         note(outage, error);
         request.removeAttribute("instance");
         tell(response);

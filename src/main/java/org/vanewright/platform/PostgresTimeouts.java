@@ -22,8 +22,8 @@ class PostgresTimeouts implements BeanPostProcessor {
     public Object postProcessBeforeInitialization(Object bean, String name) {
         if (bean instanceof HikariDataSource source
                 && String.valueOf(source.getJdbcUrl()).startsWith("jdbc:postgresql:")) {
-            Duration longest =
-                    environment.getProperty("vanewright.database.longest-statement", Duration.class, Duration.ofMinutes(5));
+            Duration longest = environment.getProperty(
+                    "vanewright.database.longest-statement", Duration.class, Duration.ofMinutes(5));
             source.addDataSourceProperty("socketTimeout", Long.toString(longest.toSeconds()));
             source.addDataSourceProperty("connectTimeout", "5");
             source.addDataSourceProperty("tcpKeepAlive", "true");

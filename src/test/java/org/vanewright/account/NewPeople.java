@@ -54,7 +54,13 @@ public final class NewPeople {
         String secret = AccessTokens.PREFIX + new Secrets().next();
         Instant now = Instant.now().truncatedTo(ChronoUnit.MICROS);
         AccessToken token = new AccessToken(
-                UUID.randomUUID().toString(), person.id(), "Test", TokenScope.of(role), now, now.plusSeconds(86_400), null);
+                UUID.randomUUID().toString(),
+                person.id(),
+                "Test",
+                TokenScope.of(role),
+                now,
+                now.plusSeconds(86_400),
+                null);
         new AccessTokenRepository(JdbcClient.create(database)).add(token, Secrets.hash(secret));
         return "Bearer " + secret;
     }

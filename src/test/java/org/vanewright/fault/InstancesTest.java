@@ -16,8 +16,8 @@ import java.util.Random;
 import java.util.UUID;
 import java.util.concurrent.Future;
 import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
 import org.jsoup.Jsoup;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -126,7 +126,12 @@ class InstancesTest {
         assertThat(refused.body()).doesNotContain("Exception");
         assertThat(uploads(1)).isEmpty();
         assertThat(member.page(logs, 200).text()).doesNotContain("txt");
-        assertThat(instances().sql().sql("select count(*) from flight_log where draft_id = :d").param("d", draft).query(Integer.class).single())
+        assertThat(instances()
+                        .sql()
+                        .sql("select count(*) from flight_log where draft_id = :d")
+                        .param("d", draft)
+                        .query(Integer.class)
+                        .single())
                 .isZero();
 
         byte[] fits = ("t,v\n" + "1,100\n".repeat(100_000)).getBytes(UTF_8);
@@ -136,7 +141,8 @@ class InstancesTest {
 
     private List<Path> uploads(int instance) throws IOException {
         try (Stream<Path> files = Files.walk(instances().temporary(instance))) {
-            return files.filter(f -> String.valueOf(f.getFileName()).startsWith("upload_")).toList();
+            return files.filter(f -> String.valueOf(f.getFileName()).startsWith("upload_"))
+                    .toList();
         }
     }
 
@@ -166,7 +172,10 @@ class InstancesTest {
         NewPerson maintainer = instances().newPerson(Role.MAINTAINER);
         SignedIn session = instances().signIn(instances().front(), member);
         Traffic traffic = new Traffic(instances(), member, maintainer);
-        traffic.prepare(10, Files.readString(Path.of("db/demo/devices/rectangular-vane-8-by-20.json")).replaceFirst("\"name\": *\"[^\"]+\"", "\"name\":\"NAME\""));
+        traffic.prepare(
+                10,
+                Files.readString(Path.of("db/demo/devices/rectangular-vane-8-by-20.json"))
+                        .replaceFirst("\"name\": *\"[^\"]+\"", "\"name\":\"NAME\""));
 
         String draft = traffic.newDraft();
         String table = Traffic.table(LONG_ROWS);
@@ -179,34 +188,50 @@ class InstancesTest {
         await().atMost(Duration.ofSeconds(60))
                 .pollInterval(Duration.ofMillis(5))
                 .until(() -> traffic.answered() >= enough);
-        int victim = Objects.requireNonNull(runner(job)).startsWith(instances().process(0).pid() + "@") ? 0 : 1;
+        int victim = Objects.requireNonNull(runner(job))
+                        .startsWith(instances().process(0).pid() + "@")
+                ? 0
+                : 1;
         instances().kill(victim);
         Files.delete(held);
         for (Future<?> done : begun) {
             done.get();
         }
-        await().atMost(Duration.ofSeconds(90)).untilAsserted(() -> assertThat(unfinished()).isEmpty());
+        await().atMost(Duration.ofSeconds(90))
+                .untilAsserted(() -> assertThat(unfinished()).isEmpty());
 
         System.out.println("seed " + seed + ": killed instance " + victim + " after " + enough + " answers, "
                 + traffic.unanswered() + " without an answer, attempts " + attempts(job));
         assertThat(attempts(job)).as("begun again").isBetween(2, 4);
-        assertThat(count("select row_count from flight_log where id = :id", Map.of("id", log))).isEqualTo(LONG_ROWS);
-        traffic.drafts().forEach(d -> assertThat(count("select count(*) from flight_log where draft_id = :id", Map.of("id", d)))
-                .isEqualTo(1));
+        assertThat(count("select row_count from flight_log where id = :id", Map.of("id", log)))
+                .isEqualTo(LONG_ROWS);
+        traffic.drafts()
+                .forEach(d -> assertThat(count("select count(*) from flight_log where draft_id = :id", Map.of("id", d)))
+                        .isEqualTo(1));
         assertThat(traffic.sizes()).hasSize(10);
-        traffic.sizes().forEach((id, size) -> assertThat(count("select size_bytes from flight_log where id = :id", Map.of("id", id)))
-                .isEqualTo(size));
+        traffic.sizes()
+                .forEach((id, size) -> assertThat(
+                                count("select size_bytes from flight_log where id = :id", Map.of("id", id)))
+                        .isEqualTo(size));
         traffic.submitted().forEach(slug -> {
-            assertThat(count("select count(*) from device_revision where slug = :id and state = 'PUBLISHED'", Map.of("id", slug)))
+            assertThat(count(
+                            "select count(*) from device_revision where slug = :id and state = 'PUBLISHED'",
+                            Map.of("id", slug)))
                     .isEqualTo(1);
-            assertThat(count("select count(*) from audit_entry where event = 'revision.published' and subject like :id",
+            assertThat(count(
+                            "select count(*) from audit_entry where event = 'revision.published' and subject like :id",
                             Map.of("id", "devices/" + slug + " %")))
                     .isEqualTo(1);
         });
-        assertThat(count("select count(*) from job_part where job_id = :id", Map.of("id", job))).isEqualTo(1);
+        assertThat(count("select count(*) from job_part where job_id = :id", Map.of("id", job)))
+                .isEqualTo(1);
         assertThat(session.page("/drafts", 200).select(".me").text()).contains(member.name());
         instances().restart(victim);
-        assertThat(instances().visitor(instances().origin(victim)).get("/devices").statusCode()).isEqualTo(200);
+        assertThat(instances()
+                        .visitor(instances().origin(victim))
+                        .get("/devices")
+                        .statusCode())
+                .isEqualTo(200);
     }
 
     /** Work that another test's page could not start: it runs as long as the file is there. */
@@ -233,9 +258,10 @@ class InstancesTest {
     private List<Map<String, Object>> unfinished() {
         return instances()
                 .sql()
-                .sql("select j.kind, j.state, j.attempts, j.done_count, j.problem, t.picked, t.picked_by,"
-                        + " t.last_heartbeat, t.execution_time, now() as now from job j"
-                        + " left join scheduled_tasks t on t.task_instance = j.id where j.state in ('WAITING', 'RUNNING', 'FAILED')")
+                .sql(
+                        "select j.kind, j.state, j.attempts, j.done_count, j.problem, t.picked, t.picked_by,"
+                                + " t.last_heartbeat, t.execution_time, now() as now from job j"
+                                + " left join scheduled_tasks t on t.task_instance = j.id where j.state in ('WAITING', 'RUNNING', 'FAILED')")
                 .query()
                 .listOfRows();
     }
@@ -257,6 +283,11 @@ class InstancesTest {
     }
 
     private int count(String sql, Map<String, ?> parameters) {
-        return instances().sql().sql(sql).params(parameters).query(Integer.class).single();
+        return instances()
+                .sql()
+                .sql(sql)
+                .params(parameters)
+                .query(Integer.class)
+                .single();
     }
 }

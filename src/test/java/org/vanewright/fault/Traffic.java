@@ -61,13 +61,18 @@ final class Traffic {
     /** Submits the example of a device under another name. */
     private String newSubmission(String device) {
         HttpResponse<String> made = caller().postJson("/api/v1/devices", device, "Authorization", author);
-        String draft = expect(made, 201).headers().firstValue("Location").orElseThrow().replaceFirst("^.*/", "");
+        String draft =
+                expect(made, 201).headers().firstValue("Location").orElseThrow().replaceFirst("^.*/", "");
         HttpResponse<String> done = caller().postJson(
                         "/api/v1/drafts/" + draft + "/submission",
                         "{\"version\":1,\"licence\":\"CC0_1_0\"}",
                         "Authorization",
                         author);
-        return expect(done, 201).headers().firstValue("Location").orElseThrow().replaceFirst("^.*/([^/]+)/revisions/1$", "$1");
+        return expect(done, 201)
+                .headers()
+                .firstValue("Location")
+                .orElseThrow()
+                .replaceFirst("^.*/([^/]+)/revisions/1$", "$1");
     }
 
     void prepare(int count, String device) {
@@ -80,8 +85,8 @@ final class Traffic {
     /** Sends a log and has it read; gives its id. */
     String send(Caller to, String draft, String table) {
         String logs = "/api/v1/campaigns/drafts/" + draft + "/logs";
-        HttpResponse<String> sent = to.postMultipartWithoutToken(
-                logs, Map.of(), Map.of("file", table), "Authorization", author);
+        HttpResponse<String> sent =
+                to.postMultipartWithoutToken(logs, Map.of(), Map.of("file", table), "Authorization", author);
         if (sent.statusCode() == 502) {
             unanswered.incrementAndGet();
             instances.awaitDead();
@@ -92,12 +97,21 @@ final class Traffic {
             return map(to, logs, there.replaceFirst("^\\[\\{\"id\":\"([^\"]+)\".*$", "$1"));
         }
         answered.incrementAndGet();
-        return map(to, logs, expect(sent, 202).headers().firstValue("Location").orElseThrow().replaceFirst("^.*/", ""));
+        return map(
+                to,
+                logs,
+                expect(sent, 202).headers().firstValue("Location").orElseThrow().replaceFirst("^.*/", ""));
     }
 
     private String map(Caller to, String logs, String log) {
-        HttpResponse<String> mapped =
-                to.call("PUT", logs + "/" + log + "/mapping", MAPPING, "Authorization", author, "Content-Type", "application/json");
+        HttpResponse<String> mapped = to.call(
+                "PUT",
+                logs + "/" + log + "/mapping",
+                MAPPING,
+                "Authorization",
+                author,
+                "Content-Type",
+                "application/json");
         if (mapped.statusCode() == 502) {
             unanswered.incrementAndGet();
             instances.awaitDead();
@@ -108,8 +122,8 @@ final class Traffic {
     }
 
     private void publish(String slug) {
-        HttpResponse<String> done = caller().postJson(
-                "/api/v1/review/devices/" + slug + "/1/publish", "", "Authorization", reviewer);
+        HttpResponse<String> done =
+                caller().postJson("/api/v1/review/devices/" + slug + "/1/publish", "", "Authorization", reviewer);
         if (done.statusCode() == 502) {
             unanswered.incrementAndGet();
             instances.awaitDead();

@@ -38,11 +38,12 @@ class OutageTest {
     }
 
     @ParameterizedTest
-    @ValueSource(
-            strings = {"No space left on device", "Disk quota exceeded", "There is not enough space on the disk"})
+    @ValueSource(strings = {"No space left on device", "Disk quota exceeded", "There is not enough space on the disk"})
     void aSystemSaysInWordsThatItsDiskIsFull(String words) {
         assertThat(Outage.of(new UncheckedIOException(new IOException(words)))).isEqualTo(Outage.STORAGE_FULL);
-        assertThat(Outage.of(new IllegalArgumentException(words))).as("somebody's text").isNull();
+        assertThat(Outage.of(new IllegalArgumentException(words)))
+                .as("somebody's text")
+                .isNull();
     }
 
     @Test

@@ -85,7 +85,10 @@ public final class Instances implements Closeable {
 
     /** Where the process of that number has its temporary files, as it sees them. */
     public Path temporary(int number) {
-        String seen = directory.resolve("instance-" + number + "/tmp").toAbsolutePath().toString();
+        String seen = directory
+                .resolve("instance-" + number + "/tmp")
+                .toAbsolutePath()
+                .toString();
         return Path.of("/proc", Long.toString(processes.get(number).pid()), "root", seen);
     }
 

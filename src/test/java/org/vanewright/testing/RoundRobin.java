@@ -65,7 +65,9 @@ public final class RoundRobin implements Closeable {
                 List<String> now = List.copyOf(origins);
                 String origin = now.get(Math.floorMod(turn.getAndIncrement(), now.size()));
                 try {
-                    answer(exchange, client.send(request(exchange, origin, body), HttpResponse.BodyHandlers.ofByteArray()));
+                    answer(
+                            exchange,
+                            client.send(request(exchange, origin, body), HttpResponse.BodyHandlers.ofByteArray()));
                     return;
                 } catch (ConnectException e) {
                     // Not reached at all: the next one may have it.

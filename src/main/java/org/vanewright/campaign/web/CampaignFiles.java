@@ -86,7 +86,8 @@ class CampaignFiles {
                 "-results.csv",
                 new MediaType("text", "csv", StandardCharsets.UTF_8),
                 request,
-                () -> ResultsCsv.write(revision.content(), reductions.of(revision).orElse(null))
+                () -> ResultsCsv.write(
+                                revision.content(), reductions.of(revision).orElse(null))
                         .getBytes(StandardCharsets.UTF_8));
     }
 

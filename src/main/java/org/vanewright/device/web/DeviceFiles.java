@@ -64,8 +64,7 @@ class DeviceFiles {
         query.throwIfAny();
         Revision<DeviceDocument> revision = query.revisionOf(slug, devices);
         String key = "plate " + plates + " " + query.undersideRadiusMm();
-        return downloads.send(
-                request, key, query.fixedRevision(), revision, () -> plateFile(revision, query, plates));
+        return downloads.send(request, key, query.fixedRevision(), revision, () -> plateFile(revision, query, plates));
     }
 
     private GeneratedFile plateFile(Revision<DeviceDocument> revision, FileQuery query, PlateQuery plates) {
@@ -73,8 +72,7 @@ class DeviceFiles {
         Plate plate = plates.plate(mesh);
         String name = revision.slug() + "-r" + revision.number() + "-plate-" + plate.number() + "-of-" + plate.plates()
                 + ".3mf";
-        return new GeneratedFile(
-                name, THREE_MF, name, false, () -> ThreeMfWriter.write(mesh, label(revision), plate));
+        return new GeneratedFile(name, THREE_MF, name, false, () -> ThreeMfWriter.write(mesh, label(revision), plate));
     }
 
     @GetMapping("/drawing.svg")

@@ -133,8 +133,7 @@ class GaugePages {
                 + (row.wing().name().equals("LEFT") ? "left" : "right") + "-" + gauge.number() + "-of-" + gauge.of()
                 + "." + format;
         boolean stl = format.equals("stl");
-        return new GeneratedFile(
-                name, stl ? STL : THREE_MF, query.key(), false, () -> bytes(layout, row, gauge, stl));
+        return new GeneratedFile(name, stl ? STL : THREE_MF, query.key(), false, () -> bytes(layout, row, gauge, stl));
     }
 
     private byte[] bytes(Revision<LayoutDocument> layout, RowGauges row, Gauge gauge, boolean stl) {

@@ -107,8 +107,7 @@ public class KeptFiles {
         }
     }
 
-    private KeptFile lead(
-            String key, CompletableFuture<KeptFile> own, Runnable admission, Supplier<KeptFile> make) {
+    private KeptFile lead(String key, CompletableFuture<KeptFile> own, Runnable admission, Supplier<KeptFile> make) {
         try {
             Optional<KeptFile> stored = fromDisk(key);
             KeptFile file = stored.isPresent() ? stored.get() : made(own, admission, make);

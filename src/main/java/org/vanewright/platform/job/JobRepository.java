@@ -19,8 +19,9 @@ public class JobRepository {
     /** H2 holds 1 048 576 bytes in a column of bytes. */
     private static final int PIECE = 900_000;
 
-    private static final String COLUMNS = "id, kind, title, parameters, owner_id, state, attempts, done_count, of_count,"
-            + " words, link, file_name, file_type, file_size, problem, created_at, finished_at";
+    private static final String COLUMNS =
+            "id, kind, title, parameters, owner_id, state, attempts, done_count, of_count,"
+                    + " words, link, file_name, file_type, file_size, problem, created_at, finished_at";
 
     private final JdbcClient jdbc;
 

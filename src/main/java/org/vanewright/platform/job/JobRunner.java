@@ -112,10 +112,14 @@ class JobRunner {
         }
     }
 
-    private void end(
-            Job job, String claim, JobState state, @Nullable JobResult result, @Nullable String problem) {
+    private void end(Job job, String claim, JobState state, @Nullable JobResult result, @Nullable String problem) {
         if (jobs.finish(job.id(), claim, state, result, problem, clock.instant())) {
-            meters.counter("vanewright.jobs", "kind", job.kind(), "outcome", state.name().toLowerCase(Locale.ROOT))
+            meters.counter(
+                            "vanewright.jobs",
+                            "kind",
+                            job.kind(),
+                            "outcome",
+                            state.name().toLowerCase(Locale.ROOT))
                     .increment();
         }
     }

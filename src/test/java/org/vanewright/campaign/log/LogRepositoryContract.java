@@ -138,7 +138,9 @@ abstract class LogRepositoryContract {
         assertThat(logs.trace("flight").get(0).leastKt()).isEqualTo(100 / 1.852);
         assertThat(logs.trace("flight").get(0).altitudeFt()).isNaN();
         assertThat(logs.events("flight")).as("no altitude, so no cruise").isEmpty();
-        assertThat(reader.read("flight", JobProgress.UNSEEN).link()).as("once more").isNotNull();
+        assertThat(reader.read("flight", JobProgress.UNSEEN).link())
+                .as("once more")
+                .isNotNull();
         logs.giveUp("flight", "job 1", "too late", NOW);
         assertThat(logs.find("flight").orElseThrow()).isEqualTo(read);
     }

@@ -15,9 +15,9 @@ public final class Reading {
         Awaitility.await("logs are read")
                 .atMost(Duration.ofMinutes(2))
                 .until(() -> sql.sql("select count(*) from job where state in ('WAITING', 'RUNNING')"
-                                                + " and kind = 'flight-log'")
-                                        .query(Integer.class)
-                                        .single()
+                                        + " and kind = 'flight-log'")
+                                .query(Integer.class)
+                                .single()
                         == 0);
     }
 }

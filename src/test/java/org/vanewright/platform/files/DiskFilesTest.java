@@ -70,7 +70,9 @@ class DiskFilesTest {
         byte[] whole = Files.readAllBytes(path);
         for (int length = 0; length < whole.length; length++) {
             Files.write(path, Arrays.copyOf(whole, length));
-            assertThat(process().read(key(1))).as("%d of %d bytes", length, whole.length).isEmpty();
+            assertThat(process().read(key(1)))
+                    .as("%d of %d bytes", length, whole.length)
+                    .isEmpty();
             assertThat(path).doesNotExist();
         }
         Random random = new Random(7);

@@ -65,7 +65,10 @@ class KeptFilesTest {
         assertThat(made).hasValue(1);
         assertThat(count("vanewright.files.misses")).isEqualTo(1);
         assertThat(count("vanewright.files.hits", "tier", "memory")).isEqualTo(99);
-        assertThat(meters.get("vanewright.files.renders").tag("outcome", "made").timer().count())
+        assertThat(meters.get("vanewright.files.renders")
+                        .tag("outcome", "made")
+                        .timer()
+                        .count())
                 .isEqualTo(1);
         assertThat(meters.get("vanewright.files.memory").gauge().value()).isGreaterThan(4);
     }

@@ -15,8 +15,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.vanewright.account.Role;
-import org.vanewright.testing.CountedStatements;
 import org.vanewright.record.Revision;
+import org.vanewright.testing.CountedStatements;
 import org.vanewright.testing.ServerTest;
 import org.vanewright.testing.SignedIn;
 import tools.jackson.databind.JsonNode;
@@ -106,7 +106,10 @@ class ServedFilesTest extends ServerTest {
         get(LAYOUT + "/stations.csv");
         get(LAYOUT + "/stations.csv");
         MeterRegistry meters = context().getBean(MeterRegistry.class);
-        assertThat(meters.get("vanewright.files.hits").tag("tier", "memory").counter().count())
+        assertThat(meters.get("vanewright.files.hits")
+                        .tag("tier", "memory")
+                        .counter()
+                        .count())
                 .isPositive();
         assertThat(meters.get("vanewright.files.misses").counter().count()).isPositive();
         assertThat(meters.get("vanewright.files.memory").gauge().value()).isPositive();
@@ -115,14 +118,10 @@ class ServedFilesTest extends ServerTest {
     @Test
     void whatIsNotPublicIsMadeEachTimeAndKeptByNobody() {
         SignedIn author = signIn(Role.MEMBER);
-        JsonNode device = json(get("/api/v1/devices/rectangular-vane-8-by-20"), 200).get("content");
+        JsonNode device =
+                json(get("/api/v1/devices/rectangular-vane-8-by-20"), 200).get("content");
         String draft = json(
-                        postJson(
-                                "/api/v1/devices",
-                                device.toString(),
-                                "Authorization",
-                                bearer(author.person())),
-                        201)
+                        postJson("/api/v1/devices", device.toString(), "Authorization", bearer(author.person())), 201)
                 .get("id")
                 .asString();
         Revision<?> revision = publishing().submit(author.person(), "/devices/drafts/" + draft);
@@ -138,6 +137,10 @@ class ServedFilesTest extends ServerTest {
     }
 
     private double misses() {
-        return context().getBean(MeterRegistry.class).get("vanewright.files.misses").counter().count();
+        return context()
+                .getBean(MeterRegistry.class)
+                .get("vanewright.files.misses")
+                .counter()
+                .count();
     }
 }

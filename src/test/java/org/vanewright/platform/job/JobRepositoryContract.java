@@ -34,8 +34,21 @@ abstract class JobRepositoryContract {
 
     private void added(String id, String text) {
         jobs.add(new Job(
-                id, "note", "Note", "{\"text\":\"" + text + "\"}", "anna", JobState.WAITING, 0, 0, 0, null, null, null,
-                null, NOW, null));
+                id,
+                "note",
+                "Note",
+                "{\"text\":\"" + text + "\"}",
+                "anna",
+                JobState.WAITING,
+                0,
+                0,
+                0,
+                null,
+                null,
+                null,
+                null,
+                NOW,
+                null));
     }
 
     private JobState state(String id) {
@@ -51,8 +64,10 @@ abstract class JobRepositoryContract {
         assertThat(jobs.find("a").orElseThrow().percent()).isEqualTo(30);
         assertThat(jobs.begin("a", "two", NOW)).isTrue();
         assertThat(jobs.progress("a", "one", 9, 10, "reading", NOW)).isFalse();
-        assertThat(jobs.finish("a", "one", JobState.DONE, JobResult.at("/one"), null, NOW)).isFalse();
-        assertThat(jobs.finish("a", "two", JobState.DONE, JobResult.at("/two"), null, NOW)).isTrue();
+        assertThat(jobs.finish("a", "one", JobState.DONE, JobResult.at("/one"), null, NOW))
+                .isFalse();
+        assertThat(jobs.finish("a", "two", JobState.DONE, JobResult.at("/two"), null, NOW))
+                .isTrue();
         assertThat(jobs.finish("a", "two", JobState.FAILED, null, "again", NOW)).isFalse();
         Job job = jobs.find("a").orElseThrow();
         assertThat(job.link()).isEqualTo("/two");

@@ -35,8 +35,7 @@ class JobsTest extends ServerTest {
         JsonNode status = json(get("/api/v1/jobs/" + id, "Authorization", bearer), 200);
         assertThat(status.get("state").asString()).isEqualTo("DONE");
         assertThat(status.get("percent").asInt()).isEqualTo(100);
-        assertThat(get(status.get("file").asString(), "Authorization", bearer)
-                        .body())
+        assertThat(get(status.get("file").asString(), "Authorization", bearer).body())
                 .isEqualTo("two vanes came off");
         signIn(Role.MEMBER).page("/jobs/" + id, 404);
         signIn(Role.MAINTAINER).page("/jobs/" + id, 404);
@@ -74,9 +73,7 @@ class JobsTest extends ServerTest {
                         .postForm("/jobs/" + running + "/cancel", Map.of())
                         .statusCode())
                 .isEqualTo(404);
-        assertThat(json(
-                                send("DELETE", "/api/v1/jobs/" + waiting, owner.person()),
-                                200)
+        assertThat(json(send("DELETE", "/api/v1/jobs/" + waiting, owner.person()), 200)
                         .get("state")
                         .asString())
                 .isEqualTo("WAITING");

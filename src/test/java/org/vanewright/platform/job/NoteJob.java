@@ -47,7 +47,8 @@ public class NoteJob implements JobKind<NoteJob.Note> {
         if (text.startsWith("break")) {
             throw new IllegalStateException("secret of the house");
         }
-        while (text.startsWith("wait") || text.startsWith(HOLD) && Files.exists(Path.of(text.substring(HOLD.length())))) {
+        while (text.startsWith("wait")
+                || text.startsWith(HOLD) && Files.exists(Path.of(text.substring(HOLD.length())))) {
             progress.report(1, 4, "waiting for ink");
             pause();
         }
