@@ -19,6 +19,9 @@ final class RepositoryFailures {
     /** H2: connection broken, database closed, object closed. */
     private static final Set<Integer> AWAY_H2 = Set.of(90067, 90098, 90121);
 
+    /** The pool says so, without a code, where a transaction is to be rolled back whose connection broke. */
+    private static final String CLOSED = "Connection is closed";
+
     private RepositoryFailures() {}
 
     static boolean isFull(Throwable cause) {
@@ -35,6 +38,7 @@ final class RepositoryFailures {
                 || sql instanceof SQLRecoverableException
                 || state.startsWith(CONNECTION_CLASS)
                 || AWAY.contains(state)
+                || sql.getSQLState() == null && CLOSED.equals(sql.getMessage())
                 || AWAY_H2.contains(sql.getErrorCode());
     }
 }

@@ -11,6 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.transaction.CannotCreateTransactionException;
+import org.springframework.transaction.TransactionSystemException;
 
 class OutageTest {
     /** PostgreSQL 17, appendix A, "PostgreSQL Error Codes". */
@@ -35,6 +36,12 @@ class OutageTest {
         var waited = new SQLTransientConnectionException("not available, request timed out after 5000ms");
         assertThat(Outage.of(new CannotCreateTransactionException("no connection", waited)))
                 .isEqualTo(Outage.DATABASE_AWAY);
+    }
+
+    @Test
+    void aConnectionThatBrokeInATransactionCannotBeRolledBack() {
+        var closed = new TransactionSystemException("JDBC rollback failed", new SQLException("Connection is closed"));
+        assertThat(Outage.of(closed)).isEqualTo(Outage.DATABASE_AWAY);
     }
 
     @ParameterizedTest

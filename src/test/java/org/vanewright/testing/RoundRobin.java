@@ -16,7 +16,6 @@ import java.net.http.HttpResponse;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
-import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicInteger;
 
@@ -28,7 +27,7 @@ public final class RoundRobin implements Closeable {
     private static final Set<String> OWN =
             Set.of("connection", "content-length", "expect", "host", "upgrade", "transfer-encoding", "http2-settings");
 
-    private final List<String> origins = new CopyOnWriteArrayList<>();
+    private volatile List<String> origins = List.of();
     private final AtomicInteger turn = new AtomicInteger();
     private final HttpClient client =
             HttpClient.newBuilder().version(HttpClient.Version.HTTP_1_1).build();
@@ -54,16 +53,16 @@ public final class RoundRobin implements Closeable {
     }
 
     void serve(List<String> servers) {
-        origins.clear();
-        origins.addAll(servers);
+        origins = List.copyOf(servers);
     }
 
     private void pass(HttpExchange exchange) throws IOException {
         try (exchange) {
             byte[] body = exchange.getRequestBody().readAllBytes();
-            for (int attempt = 0; attempt < 4; attempt++) {
-                List<String> now = List.copyOf(origins);
-                String origin = now.get(Math.floorMod(turn.getAndIncrement(), now.size()));
+            List<String> now = origins;
+            int first = turn.getAndIncrement();
+            for (int attempt = 0; attempt < now.size(); attempt++) {
+                String origin = now.get(Math.floorMod(first + attempt, now.size()));
                 try {
                     answer(
                             exchange,
