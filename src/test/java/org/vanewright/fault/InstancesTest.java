@@ -72,23 +72,25 @@ class InstancesTest {
         assertThat(visitor.get("/layouts").statusCode()).isEqualTo(200);
 
         instances().line().cut();
-        for (int i = 0; i < 2; i++) {
-            calm(visitor.get("/layouts"));
-            calm(member.get("/drafts"));
-            calm(member.postForm("/devices/new", Map.of("_csrf", token, "action", "save")));
-            problem(visitor.get("/api/v1/layouts"));
-            problem(visitor.get("/api/v1/drafts", "Authorization", bearer));
-            problem(visitor.postJson("/api/v1/devices", DEVICE, "Authorization", bearer));
+        try {
+            for (int i = 0; i < 2; i++) {
+                calm(visitor.get("/layouts"));
+                calm(member.get("/drafts"));
+                calm(member.postForm("/devices/new", Map.of("_csrf", token, "action", "save")));
+                problem(visitor.get("/api/v1/layouts"));
+                problem(visitor.get("/api/v1/drafts", "Authorization", bearer));
+                problem(visitor.postJson("/api/v1/devices", DEVICE, "Authorization", bearer));
+            }
+            assertThat(visitor.get("/nothing-here").statusCode()).isEqualTo(404);
+            assertThat(member.get("/nothing-here").statusCode()).isIn(404, 503);
+            assertThat(visitor.get("/bench/atmosphere").statusCode()).isIn(200, 503);
+            assertThat(visitor.get("/actuator/health/liveness").statusCode()).isEqualTo(200);
+            HttpResponse<String> readiness = visitor.get("/actuator/health/readiness");
+            assertThat(readiness.statusCode()).isEqualTo(503);
+            assertThat(readiness.body()).contains("DOWN").doesNotContain("jdbc", "127.0.0.1");
+        } finally {
+            instances().line().mend();
         }
-        assertThat(visitor.get("/nothing-here").statusCode()).isEqualTo(404);
-        assertThat(member.get("/nothing-here").statusCode()).isIn(404, 503);
-        assertThat(visitor.get("/bench/atmosphere").statusCode()).isIn(200, 503);
-        assertThat(visitor.get("/actuator/health/liveness").statusCode()).isEqualTo(200);
-        HttpResponse<String> readiness = visitor.get("/actuator/health/readiness");
-        assertThat(readiness.statusCode()).isEqualTo(503);
-        assertThat(readiness.body()).contains("DOWN").doesNotContain("jdbc", "127.0.0.1");
-
-        instances().line().mend();
         await().atMost(Duration.ofSeconds(30))
                 .until(() -> visitor.get("/actuator/health/readiness").statusCode() == 200);
         assertThat(visitor.get("/layouts").statusCode()).isEqualTo(200);

@@ -77,7 +77,6 @@ public final class CutLine implements Closeable {
                 threads.execute(() -> copy(far, near));
             } catch (IOException e) {
                 // Cut, or the server is gone: the next one who comes finds out for themselves.
-                continue;
             }
         }
     }

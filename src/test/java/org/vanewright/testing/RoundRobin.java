@@ -70,7 +70,6 @@ public final class RoundRobin implements Closeable {
                     return;
                 } catch (ConnectException e) {
                     // Not reached at all: the next one may have it.
-                    continue;
                 } catch (IOException e) {
                     exchange.sendResponseHeaders(502, -1);
                     return;
