@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.util.List;
 import org.springframework.web.filter.OncePerRequestFilter;
 import org.vanewright.platform.LargeUploads;
+import org.vanewright.platform.Outage;
 import org.vanewright.platform.page.RequestPath;
 
 /** Refuses a form with more than the server reads, since the token in it cannot be read then. */
@@ -38,6 +39,9 @@ class UploadSize extends OncePerRequestFilter {
         try {
             request.getParameterMap();
         } catch (IllegalStateException e) {
+            if (Outage.of(e) != null) {
+                throw e;
+            }
             response.sendError(HttpServletResponse.SC_REQUEST_ENTITY_TOO_LARGE);
             return;
         }

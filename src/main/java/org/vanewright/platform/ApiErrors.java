@@ -85,6 +85,10 @@ class ApiErrors extends ResponseEntityExceptionHandler {
 
     @ExceptionHandler
     ResponseEntity<ProblemDetail> handleUnexpected(Exception e) {
+        Outage outage = Outage.of(e);
+        if (outage != null) {
+            return Outages.problem(outage, e);
+        }
         ProblemDetail problem =
                 Problems.of(HttpStatus.INTERNAL_SERVER_ERROR, UnexpectedErrors.TITLE, UnexpectedErrors.DETAIL);
         problem.setProperty("reference", UnexpectedErrors.log(e));
@@ -135,7 +139,8 @@ class ApiErrors extends ResponseEntityExceptionHandler {
     protected @Nullable ResponseEntity<Object> handleExceptionInternal(
             Exception e, @Nullable Object body, HttpHeaders headers, HttpStatusCode status, WebRequest request) {
         if (status.is5xxServerError()) {
-            return respond(Objects.requireNonNull(handleUnexpected(e).getBody()), headers);
+            ResponseEntity<ProblemDetail> unexpected = handleUnexpected(e);
+            return respond(Objects.requireNonNull(unexpected.getBody()), unexpected.getHeaders());
         }
         // Always a problem document, also where the caller's Accept header asks for something else.
         // An exception's own headers may be read-only.

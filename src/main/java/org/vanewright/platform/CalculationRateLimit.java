@@ -1,17 +1,11 @@
 package org.vanewright.platform;
 
-import com.github.benmanes.caffeine.cache.Cache;
-import com.github.benmanes.caffeine.cache.Caffeine;
-import io.github.bucket4j.Bucket;
-import io.github.bucket4j.ConsumptionProbe;
 import jakarta.servlet.FilterChain;
 import jakarta.servlet.ServletException;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
-import java.time.Duration;
 import java.util.List;
-import java.util.concurrent.TimeUnit;
 import org.springframework.core.annotation.Order;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Component;
@@ -34,16 +28,12 @@ class CalculationRateLimit extends OncePerRequestFilter {
 
     private final int perMinute;
     private final ProblemWriter problems;
-    private final Cache<String, Bucket> buckets;
+    private final NetworkBuckets buckets;
 
     CalculationRateLimit(LimitSettings settings, ProblemWriter problems) {
         this.perMinute = settings.calculationsPerMinute();
         this.problems = problems;
-        // After two idle minutes a bucket is full again, so that forgetting it changes nothing.
-        this.buckets = Caffeine.newBuilder()
-                .maximumSize(settings.trackedAddresses())
-                .expireAfterAccess(Duration.ofMinutes(2))
-                .build();
+        this.buckets = new NetworkBuckets(perMinute, settings.trackedAddresses());
     }
 
     @Override
@@ -61,13 +51,11 @@ class CalculationRateLimit extends OncePerRequestFilter {
     @Override
     protected void doFilterInternal(HttpServletRequest request, HttpServletResponse response, FilterChain chain)
             throws ServletException, IOException {
-        Bucket bucket = buckets.get(Networks.of(request.getRemoteAddr()), ignored -> newBucket());
-        ConsumptionProbe probe = bucket.tryConsumeAndReturnRemaining(1);
-        if (probe.isConsumed()) {
+        long seconds = buckets.take(request.getRemoteAddr());
+        if (seconds == 0) {
             chain.doFilter(request, response);
             return;
         }
-        long seconds = TimeUnit.NANOSECONDS.toSeconds(probe.getNanosToWaitForRefill()) + 1;
         response.setHeader("Retry-After", Long.toString(seconds));
         if (!RequestPath.of(request).startsWith(API)) {
             response.sendError(HttpStatus.TOO_MANY_REQUESTS.value());
@@ -80,11 +68,5 @@ class CalculationRateLimit extends OncePerRequestFilter {
                         "Too many requests",
                         "One address may ask for " + perMinute + " calculations a minute. Try again in " + seconds
                                 + " s."));
-    }
-
-    private Bucket newBucket() {
-        return Bucket.builder()
-                .addLimit(limit -> limit.capacity(perMinute).refillGreedy(perMinute, Duration.ofMinutes(1)))
-                .build();
     }
 }

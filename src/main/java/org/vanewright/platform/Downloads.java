@@ -1,11 +1,14 @@
 package org.vanewright.platform;
 
+import io.micrometer.core.instrument.Counter;
+import io.micrometer.core.instrument.MeterRegistry;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.text.Normalizer;
 import java.time.Duration;
 import java.util.HexFormat;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.boot.info.BuildProperties;
@@ -13,61 +16,127 @@ import org.springframework.http.CacheControl;
 import org.springframework.http.ContentDisposition;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatus;
+import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Component;
 import org.springframework.util.StringUtils;
 import org.springframework.web.context.request.WebRequest;
+import org.vanewright.platform.files.KeptFile;
+import org.vanewright.platform.files.KeptFiles;
 import org.vanewright.record.Revision;
 
 /** Sends generated files so that browsers and proxies may keep them: strong ETag, 304, lasting at a fixed revision. */
 @Component
 public class Downloads {
     private final String build;
+    private final KeptFiles kept;
+    private final RenderLimit limit;
+    private final Counter notModified;
 
     /** A later build may make other bytes from the same records, so the build is part of every ETag. */
-    Downloads(ObjectProvider<BuildProperties> builds) {
+    Downloads(ObjectProvider<BuildProperties> builds, KeptFiles kept, RenderLimit limit, MeterRegistry meters) {
+        this.kept = kept;
+        this.limit = limit;
+        this.notModified = Counter.builder("vanewright.files.not.modified")
+                .description("Files that whoever asked had already")
+                .register(meters);
         BuildProperties properties = builds.getIfAvailable();
         this.build = properties == null ? "" : properties.getVersion() + "@" + properties.getTime();
     }
 
     /**
-     * The response for a file, or 304 where {@code If-None-Match} names it.
+     * The response for a file, or 304 where {@code If-None-Match} names it. It is made each time.
      *
      * @param file what to send
      * @param fixedRevision whether the address names an exact revision, so that its answer never changes; otherwise
      *     caches must ask again each time
      */
     public ResponseEntity<byte[]> send(WebRequest request, GeneratedFile file, boolean fixedRevision) {
-        return send(request, file, cacheControl(fixedRevision));
+        String tag = tag(file.contentKey());
+        return matches(request, quoted(tag))
+                ? notModified(tag, cacheControl(fixedRevision))
+                : answer(request, made(file), tag, cacheControl(fixedRevision));
     }
 
-    /** As {@link #send(WebRequest, GeneratedFile, boolean)}; a file of what is not public is kept by nobody. */
+    /** As {@link #send(WebRequest, String, boolean, Revision, Supplier)}, where the file's name takes no work. */
     public ResponseEntity<byte[]> send(
             WebRequest request, GeneratedFile file, boolean fixedRevision, Revision<?> revision) {
-        return send(
-                request,
-                file,
-                revision.isPublic()
-                        ? cacheControl(fixedRevision)
-                        : CacheControl.noStore().cachePrivate());
+        return send(request, file.contentKey(), fixedRevision, revision, () -> file);
     }
 
-    private ResponseEntity<byte[]> send(WebRequest request, GeneratedFile file, CacheControl keeping) {
-        String etag = "\"" + sha256((build + "\n" + file.contentKey()).getBytes(StandardCharsets.UTF_8)) + "\"";
-        if (matches(request, etag)) {
-            return ResponseEntity.status(HttpStatus.NOT_MODIFIED)
-                    .eTag(etag)
-                    .cacheControl(keeping)
-                    .build();
+    /**
+     * A file of one revision, from what is kept where it is. A file of what is not public is made each time and kept by
+     * nobody.
+     *
+     * @param contentKey names everything the file depends on beside the revision
+     * @param file makes the file; not called where it is kept, or whoever asks holds it already
+     */
+    public ResponseEntity<byte[]> send(
+            WebRequest request,
+            String contentKey,
+            boolean fixedRevision,
+            Revision<?> revision,
+            Supplier<GeneratedFile> file) {
+        // When and by whom it was submitted stands on files, and tells apart databases that are filled alike.
+        String tag = tag(String.join(
+                "\n",
+                revision.slug(),
+                Integer.toString(revision.number()),
+                revision.sha256(),
+                revision.createdAt().toString(),
+                revision.contributor(),
+                Boolean.toString(revision.isPublic()),
+                contentKey));
+        CacheControl keeping = revision.isPublic()
+                ? cacheControl(fixedRevision)
+                : CacheControl.noStore().cachePrivate();
+        if (matches(request, quoted(tag))) {
+            return notModified(tag, keeping);
         }
-        byte[] bytes = file.bytes().get();
-        return ResponseEntity.ok()
-                .eTag(etag)
+        if (revision.isPublic()) {
+            return answer(request, kept.get(tag, () -> limit.admit(request), () -> made(file.get())), tag, keeping);
+        }
+        limit.admit(request);
+        return answer(request, made(file.get()), tag, keeping);
+    }
+
+    /** RFC 9110, 13.1.2: a star means any file that there is, which is known when it could be made. */
+    private ResponseEntity<byte[]> answer(WebRequest request, KeptFile file, String tag, CacheControl keeping) {
+        return matches(request, "*") ? notModified(tag, keeping) : sent(file, tag, keeping);
+    }
+
+    private String tag(String key) {
+        return sha256((build + "\n" + key).getBytes(StandardCharsets.UTF_8));
+    }
+
+    private static String quoted(String tag) {
+        return "\"" + tag + "\"";
+    }
+
+    private static KeptFile made(GeneratedFile file) {
+        return new KeptFile(
+                safeName(file.fileName()),
+                file.type().toString(),
+                file.shown(),
+                file.bytes().get());
+    }
+
+    private ResponseEntity<byte[]> notModified(String tag, CacheControl keeping) {
+        notModified.increment();
+        return ResponseEntity.status(HttpStatus.NOT_MODIFIED)
+                .eTag(quoted(tag))
                 .cacheControl(keeping)
-                .contentType(file.type())
-                .contentLength(bytes.length)
+                .build();
+    }
+
+    private static ResponseEntity<byte[]> sent(KeptFile file, String tag, CacheControl keeping) {
+        return ResponseEntity.ok()
+                .eTag(quoted(tag))
+                .cacheControl(keeping)
+                .contentType(MediaType.parseMediaType(file.type()))
+                .contentLength(file.bytes().length)
                 .header(HttpHeaders.CONTENT_DISPOSITION, disposition(file))
-                .body(bytes);
+                .body(file.bytes());
     }
 
     /** SHA-256 as 64 hexadecimal digits, for a content key made from bytes. */
@@ -88,9 +157,9 @@ public class Downloads {
         return ascii.isEmpty() ? "file" : ascii;
     }
 
-    private static String disposition(GeneratedFile file) {
+    private static String disposition(KeptFile file) {
         var builder = file.shown() ? ContentDisposition.inline() : ContentDisposition.attachment();
-        return builder.filename(safeName(file.fileName())).build().toString();
+        return builder.filename(file.fileName()).build().toString();
     }
 
     private static CacheControl cacheControl(boolean fixedRevision) {
@@ -108,7 +177,7 @@ public class Downloads {
             for (String candidate : StringUtils.commaDelimitedListToStringArray(value)) {
                 String tag = candidate.strip();
                 // RFC 9110, 13.1.2: weak comparison, so that a proxy's W/ mark does not matter.
-                if (tag.equals("*") || tag.equals(etag) || tag.equals("W/" + etag)) {
+                if (tag.equals(etag) || tag.equals("W/" + etag)) {
                     return true;
                 }
             }

@@ -28,6 +28,10 @@ class ErrorEndpoint implements ErrorController {
         Object error = request.getAttribute(RequestDispatcher.ERROR_EXCEPTION);
         boolean api = String.valueOf(request.getAttribute(RequestDispatcher.ERROR_REQUEST_URI))
                 .startsWith("/api/");
+        Outage outage = Outage.of(error);
+        if (outage != null && error instanceof Throwable thrown) {
+            return answer(outage, thrown, api, request, response);
+        }
         if (!api) {
             return error instanceof Throwable unexpected && status >= 500
                     ? ProblemPage.unexpected(unexpected)
@@ -39,6 +43,18 @@ class ErrorEndpoint implements ErrorController {
             problem.setProperty("reference", UnexpectedErrors.log(unexpected));
         }
         writer.write(response, problem);
+        return null;
+    }
+
+    private @Nullable ModelAndView answer(
+            Outage outage, Throwable error, boolean api, HttpServletRequest request, HttpServletResponse response)
+            throws IOException {
+        if (!api) {
+            return Outages.page(outage, error, request, response);
+        }
+        Outages.note(outage, error);
+        Outages.tell(response);
+        writer.write(response, Outages.document(outage));
         return null;
     }
 }

@@ -1,11 +1,13 @@
 package org.vanewright.platform;
 
 import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
 import java.net.URI;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.springframework.beans.TypeMismatchException;
 import org.springframework.core.annotation.Order;
+import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
@@ -97,8 +99,16 @@ class PageErrors {
     }
 
     @ExceptionHandler
-    ModelAndView handleUnexpected(Exception e) {
+    ModelAndView handleUnexpected(Exception e, HttpServletRequest request, HttpServletResponse response) {
+        Outage outage = Outage.of(e);
+        if (outage != null) {
+            return Outages.page(outage, e, request, response);
+        }
         if (e instanceof ErrorResponse known && !known.getStatusCode().is5xxServerError()) {
+            String wait = known.getHeaders().getFirst(HttpHeaders.RETRY_AFTER);
+            if (wait != null) {
+                response.setHeader(HttpHeaders.RETRY_AFTER, wait);
+            }
             return ProblemPage.ofStatus(known.getStatusCode());
         }
         return ProblemPage.unexpected(e);

@@ -64,7 +64,7 @@ class RouteTableTest extends ServerTest {
     private static String shaped(RouteTable.Line line) {
         return line.path()
                 .replaceAll(
-                        "\\{(draft|shared|waiting|token|other|author|person|pending|closed|invited|nolink|log|sharedlog)}",
+                        "\\{(draft|shared|waiting|token|other|author|person|pending|closed|invited|nolink|log|sharedlog|job)}",
                         NO_ID)
                 .replaceAll("\\{photograph}", "0".repeat(64))
                 .replaceAll("\\{(invitation|reset|nothing)}", "A".repeat(43))

@@ -21,6 +21,8 @@ import org.vanewright.account.Role;
 import org.vanewright.account.TokenScope;
 import org.vanewright.campaign.log.FlightLogs;
 import org.vanewright.photograph.Photographs;
+import org.vanewright.platform.job.JobState;
+import org.vanewright.platform.job.NoteJob;
 import org.vanewright.record.Draft;
 import org.vanewright.record.Licence;
 import org.vanewright.record.RecordContent;
@@ -111,6 +113,7 @@ final class Subjects {
             case "photograph" -> photograph();
             case "log" -> log(made.get(plural + " draft"), "time,ias\n0,50\n1,51\n");
             case "sharedlog" -> log(made.get(plural + " shared"), "time,ias\n0,50\n1,51\n");
+            case "job" -> job();
             case "nolink" -> UUID.randomUUID().toString();
             case "nothing" -> "A".repeat(43);
             case "unknown" -> "walked-" + COUNT.incrementAndGet() + "%40club.example";
@@ -118,6 +121,13 @@ final class Subjects {
             case "other" -> other.id();
             default -> throw new IllegalArgumentException("no subject " + name);
         };
+    }
+
+    /** Of the author, and done. */
+    private String job() {
+        String id = Acting.as(author, () -> NoteJob.start(service, "walked"));
+        NoteJob.await(service, id, JobState.DONE);
+        return id;
     }
 
     /** A document that can be submitted, under a name of its own. */

@@ -1,5 +1,7 @@
 package org.vanewright.account.web;
 
+import jakarta.servlet.DispatcherType;
+import jakarta.servlet.RequestDispatcher;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import org.jspecify.annotations.Nullable;
@@ -11,6 +13,7 @@ import org.springframework.web.servlet.ModelAndView;
 import org.springframework.web.servlet.config.annotation.InterceptorRegistry;
 import org.springframework.web.servlet.config.annotation.WebMvcConfigurer;
 import org.vanewright.account.InstanceSettings;
+import org.vanewright.platform.Outage;
 import org.vanewright.record.Actors;
 
 /**
@@ -19,6 +22,8 @@ import org.vanewright.record.Actors;
  */
 @Component
 class PersonOfPages implements HandlerInterceptor, WebMvcConfigurer {
+    private static final String ME = "me";
+
     private final Actors actors;
     private final InstanceSettings instance;
 
@@ -34,17 +39,33 @@ class PersonOfPages implements HandlerInterceptor, WebMvcConfigurer {
 
     @Override
     public boolean preHandle(HttpServletRequest request, HttpServletResponse response, Object handler) {
-        if (handler instanceof HandlerMethod) {
-            request.setAttribute("me", actors.current());
-            request.setAttribute("instance", instance);
+        boolean away = Outage.of(request.getAttribute(RequestDispatcher.ERROR_EXCEPTION)) == Outage.DATABASE_AWAY;
+        if (handler instanceof HandlerMethod && !away) {
+            try {
+                tell(request);
+            } catch (RuntimeException e) {
+                boolean page = request.getDispatcherType() == DispatcherType.ERROR && Outage.of(e) != null;
+                if (!page) {
+                    throw e;
+                }
+            }
         }
         return true;
+    }
+
+    /** An error page is to be shown while the database is away, too: it then knows nobody. */
+    private void tell(HttpServletRequest request) {
+        request.setAttribute(ME, actors.current());
+        if (request.getDispatcherType() == DispatcherType.ERROR) {
+            instance.name();
+        }
+        request.setAttribute("instance", instance);
     }
 
     @Override
     public void postHandle(
             HttpServletRequest request, HttpServletResponse response, Object handler, @Nullable ModelAndView page) {
-        if (page != null && actors.current().signedIn()) {
+        if (page != null && request.getAttribute(ME) != null && actors.current().signedIn()) {
             response.setHeader(HttpHeaders.CACHE_CONTROL, "no-store");
         }
     }

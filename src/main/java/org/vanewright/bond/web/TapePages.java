@@ -109,14 +109,12 @@ class TapePages {
         if (query.form().hasProblems()) {
             throw new InvalidInputException(query.form().problems());
         }
-        LayoutTape tape = tapes.of(layout, query.query());
         boolean svg = format.equals("svg");
         String name = layout.slug() + "-r" + layout.number() + "-tape-plan" + (svg ? ".svg" : "-mm.dxf");
-        String key = layout.sha256() + " " + layout.number() + " " + layout.isPublic() + " tape " + format + " "
-                + tape.plan().rollWidthMm() + " " + tape.spares();
+        String key = "tape " + format + " " + query.query();
         return downloads.send(
                 request,
-                new GeneratedFile(name, svg ? SVG : DXF, key, false, () -> bytes(tape, svg)),
+                new GeneratedFile(name, svg ? SVG : DXF, key, false, () -> bytes(tapes.of(layout, query.query()), svg)),
                 query.revision() != null,
                 layout);
     }

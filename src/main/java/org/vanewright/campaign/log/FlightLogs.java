@@ -15,6 +15,7 @@ import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
 import org.vanewright.campaign.CampaignDocument;
 import org.vanewright.campaign.CampaignService;
 import org.vanewright.campaign.PointDocument;
@@ -43,7 +44,7 @@ public class FlightLogs {
     private static final int MARK = 8192;
 
     private final LogRepository logs;
-    private final LogReader reader;
+    private final LogReading reading;
     private final LogMeter meter;
     private final CampaignService campaigns;
     private final Recording recording;
@@ -51,13 +52,13 @@ public class FlightLogs {
 
     FlightLogs(
             LogRepository logs,
-            LogReader reader,
+            LogReading reading,
             LogMeter meter,
             CampaignService campaigns,
             Recording recording,
             Clock clock) {
         this.logs = logs;
-        this.reader = reader;
+        this.reading = reading;
         this.meter = meter;
         this.campaigns = campaigns;
         this.recording = recording;
@@ -85,6 +86,7 @@ public class FlightLogs {
      *
      * @throws InvalidInputException naming {@code file} for what is no log
      */
+    @Transactional
     public FlightLog add(String draftId, @Nullable String fileName, InputStream file) {
         Draft<CampaignDocument> draft = requireOpen(draftId);
         if (logs.ofDraft(draftId).size() >= MAX_LOGS) {
@@ -111,7 +113,9 @@ public class FlightLogs {
                 draft.author().name(),
                 clock.instant());
         logs.add(log, parts -> LogPieces.write(peeked, MAX_BYTES, parts));
-        reader.wake();
+        if (format == LogFormat.GPX) {
+            reading.start(log.id(), log.name());
+        }
         return find(draftId, log.id());
     }
 
@@ -172,6 +176,7 @@ public class FlightLogs {
      * Says what the columns are, and reads the log, again where it was read before. What was found before and is not
      * accepted is gone; test points stay.
      */
+    @Transactional
     public void map(String draftId, String logId, LogMapping mapping) {
         requireOpen(draftId);
         FlightLog log = find(draftId, logId);
@@ -188,7 +193,7 @@ public class FlightLogs {
         checks.throwIfAny();
         logs.map(logId, mapping, clock.instant());
         logs.remember(key(log.header()), mapping, clock.instant());
-        reader.wake();
+        reading.start(logId, log.name());
     }
 
     private static String key(List<String> header) {
@@ -202,9 +207,17 @@ public class FlightLogs {
     }
 
     /** Takes the log away, and stops whoever reads it. Test points that came from it stay. */
+    @Transactional
     public void remove(String draftId, String logId) {
         requireOpen(draftId);
-        logs.remove(find(draftId, logId).id());
+        String log = find(draftId, logId).id();
+        reading.abandon(log);
+        logs.remove(log);
+    }
+
+    /** The job that reads it, or has read it. */
+    public Optional<String> job(String draftId, String logId) {
+        return logs.job(find(draftId, logId).id());
     }
 
     public List<TracePoint> trace(String draftId, String logId) {

@@ -1,97 +1,70 @@
 package org.vanewright.campaign.log;
 
-import jakarta.annotation.PreDestroy;
 import java.io.IOException;
 import java.io.InputStream;
 import java.time.Clock;
-import java.time.Duration;
-import java.time.Instant;
 import java.util.Objects;
 import java.util.UUID;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Future;
-import java.util.concurrent.LinkedBlockingQueue;
-import java.util.concurrent.ThreadPoolExecutor;
-import java.util.concurrent.TimeUnit;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
-import org.springframework.scheduling.annotation.Scheduled;
 import org.springframework.stereotype.Component;
 import org.vanewright.engineering.flightlog.CsvLog;
 import org.vanewright.engineering.flightlog.GpxLog;
 import org.vanewright.engineering.flightlog.LogScan;
 import org.vanewright.engineering.flightlog.RowTally;
 import org.vanewright.engineering.input.InvalidInputException;
+import org.vanewright.platform.Outage;
+import org.vanewright.platform.job.JobFailure;
+import org.vanewright.platform.job.JobProgress;
+import org.vanewright.platform.job.JobResult;
+import org.vanewright.platform.job.JobStopped;
 
-/**
- * Reads logs one after another in the background. What a crash left half read is read again, by whichever instance
- * looks first.
- */
+/** Reads a log from its beginning to its end, and keeps what was found. */
 @Component
 class LogReader {
     private static final Logger LOG = LoggerFactory.getLogger(LogReader.class);
-    /** A reader that has reported nothing for so long is gone. */
-    private static final Duration SILENCE = Duration.ofMinutes(2);
 
     private final LogRepository logs;
     private final Clock clock;
-    private volatile boolean stopped;
-    private final ExecutorService executor =
-            new ThreadPoolExecutor(1, 1, 1, TimeUnit.MINUTES, new LinkedBlockingQueue<>(), work -> {
-                Thread thread = new Thread(work, "flight-logs");
-                thread.setDaemon(true);
-                return thread;
-            });
 
     LogReader(LogRepository logs, Clock clock) {
         this.logs = logs;
         this.clock = clock;
     }
 
-    /** Reads what waits, soon. */
-    Future<?> wake() {
-        return executor.submit(this::readAll);
-    }
-
-    @Scheduled(initialDelay = 10, fixedDelay = 60, timeUnit = TimeUnit.SECONDS)
-    void lookForWhatWasLeft() {
-        wake();
-    }
-
-    /** Without interrupting, which would close the file of a database beneath it. */
-    @PreDestroy
-    void stop() {
-        stopped = true;
-        executor.shutdown();
-    }
-
-    private void readAll() {
-        try {
-            for (String id : logs.waiting(clock.instant().minus(SILENCE))) {
-                if (stopped) {
-                    return;
-                }
-                read(id);
-            }
-        } catch (RuntimeException e) {
-            // Asked again within a minute.
-            LOG.warn("recorded logs could not be looked for", e);
-        }
-    }
-
-    void read(String id) {
-        Instant now = clock.instant();
+    /**
+     * Reads it, unless that is done already.
+     *
+     * @throws JobStopped where it was removed, or is read by somebody else by now
+     * @throws JobFailure with the words that the log has, too
+     */
+    JobResult read(String id, JobProgress progress) {
         String claim = UUID.randomUUID().toString();
-        if (!logs.claim(id, claim, now.minus(SILENCE), now)) {
-            return;
+        boolean unread = logs.claim(id, claim, clock.instant());
+        FlightLog log = logs.find(id).orElseThrow(() -> new JobStopped(JobStopped.Reason.CANCELLED));
+        if (unread) {
+            RowTally tally = new RowTally();
+            try {
+                read(log, claim, tally, progress);
+            } catch (InvalidInputException e) {
+                String words = e.problems().get(0).value() + "; allowed is "
+                        + e.problems().get(0).allowed();
+                fail(id, claim, "It holds " + words + ".", tally);
+            } catch (IOException e) {
+                LOG.error("recorded log {} could not be read", id, e);
+                fail(id, claim, "It could not be read here. The service's log says why.", tally);
+            }
         }
-        RowTally tally = new RowTally();
-        try (InputStream file = LogPieces.read(id, logs)) {
+        return JobResult.at("/campaigns/drafts/" + log.draftId() + "/logs/" + id);
+    }
+
+    private void read(FlightLog log, String claim, RowTally tally, JobProgress progress) throws IOException {
+        try (InputStream file = LogPieces.read(log.id(), logs)) {
             LogScan scan = new LogScan();
-            FlightLog log = logs.find(id).orElseThrow(LostClaim::new);
             InputStream counted = new CountedFile(file, bytes -> {
-                if (stopped || !logs.progress(id, claim, bytes, tally, clock.instant())) {
-                    throw new LostClaim();
+                progress.report(bytes, log.sizeBytes(), tally.rows() + " rows");
+                if (!logs.progress(log.id(), claim, bytes, tally, clock.instant())) {
+                    throw new JobStopped(JobStopped.Reason.CANCELLED);
                 }
             });
             if (log.format() == LogFormat.GPX) {
@@ -100,23 +73,22 @@ class LogReader {
                 new CsvLog(counted).read(Objects.requireNonNull(log.mapping()), scan, tally);
             }
             if (tally.rows() == tally.bad()) {
-                logs.fail(id, claim, "No row of it can be read.", tally, clock.instant());
-            } else {
-                logs.finish(id, claim, tally, scan.finish(), clock.instant());
+                fail(log.id(), claim, "No row of it can be read.", tally);
             }
-        } catch (LostClaim e) {
-            LOG.info("reading of recorded log {} stopped", id);
-        } catch (InvalidInputException e) {
-            String words = e.problems().get(0).value() + "; allowed is "
-                    + e.problems().get(0).allowed();
-            logs.fail(id, claim, "It holds " + words + ".", tally, clock.instant());
-        } catch (IOException | RuntimeException e) {
-            LOG.error("recorded log {} could not be read", id, e);
-            logs.fail(id, claim, "It could not be read here. The service's log says why.", tally, clock.instant());
+            logs.finish(log.id(), claim, tally, scan.finish(), clock.instant());
+        } catch (JobStopped | JobFailure e) {
+            throw e;
+        } catch (RuntimeException e) {
+            if (e instanceof InvalidInputException || Outage.of(e) != null) {
+                throw e;
+            }
+            LOG.error("recorded log {} could not be read", log.id(), e);
+            fail(log.id(), claim, "It could not be read here. The service's log says why.", tally);
         }
     }
 
-    private static final class LostClaim extends RuntimeException {
-        private static final long serialVersionUID = 1L;
+    private void fail(String id, String claim, String words, RowTally tally) {
+        logs.fail(id, claim, words, tally, clock.instant());
+        throw new JobFailure(words);
     }
 }

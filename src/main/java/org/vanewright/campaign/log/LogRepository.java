@@ -2,6 +2,7 @@ package org.vanewright.campaign.log;
 
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.sql.Types;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
@@ -136,26 +137,53 @@ class LogRepository {
                 .update();
     }
 
-    /** Logs that wait, or whose reader has not been heard of since. */
-    public List<String> waiting(Instant silentSince) {
-        return jdbc.sql("select id from flight_log where state = 'MAPPED'"
-                        + " or (state = 'READING' and changed_at < :since) order by created_at")
-                .param("since", utc(silentSince))
+    /** Logs that were to be read by an earlier version of the service. */
+    public List<String> withoutJob() {
+        return jdbc.sql("select id from flight_log where state in ('MAPPED', 'READING') and job_id is null"
+                        + " order by created_at")
                 .query(String.class)
                 .list();
     }
 
-    /** Whether the claim is the caller's now. */
-    public boolean claim(String id, String claim, Instant silentSince, Instant at) {
-        return jdbc.sql(
-                                "update flight_log set state = 'READING', claim = :claim, read_bytes = 0, changed_at = :at"
-                                        + " where id = :id and (state = 'MAPPED' or (state = 'READING' and changed_at < :since))")
+    /** The job that reads it. */
+    public Optional<String> job(String id) {
+        return jdbc.sql("select job_id from flight_log where id = :id and job_id is not null")
+                .param("id", id)
+                .query(String.class)
+                .optional();
+    }
+
+    /** False where it is not {@code former} any more that reads it. */
+    public boolean setJob(String id, @Nullable String former, String job) {
+        return jdbc.sql("update flight_log set job_id = :job where id = :id"
+                                + " and coalesce(job_id, 'none') = coalesce(:former, 'none')")
+                        .param("job", job)
+                        .param("id", id)
+                        .param("former", former, Types.VARCHAR)
+                        .update()
+                == 1;
+    }
+
+    /** Whether the claim is the caller's now, whoever else held one. */
+    public boolean claim(String id, String claim, Instant at) {
+        return jdbc.sql("update flight_log set state = 'READING', claim = :claim, read_bytes = 0, changed_at = :at"
+                                + " where id = :id and state in ('MAPPED', 'READING')")
                         .param("claim", claim)
                         .param("at", utc(at))
                         .param("id", id)
-                        .param("since", utc(silentSince))
                         .update()
                 == 1;
+    }
+
+    /** Nobody will read it, unless another job than that one was to do so. */
+    public void giveUp(String id, String job, String problem, Instant at) {
+        jdbc.sql("update flight_log set state = 'FAILED', problem = :problem, claim = null, changed_at = :at"
+                        + " where id = :id and job_id = :job and state in ('MAPPED', 'READING')")
+                .param("problem", problem)
+                .param("at", utc(at))
+                .param("id", id)
+                .param("job", job)
+                .update();
     }
 
     /** False where the claim is lost: the log was removed, or another reader took it. */
@@ -242,16 +270,23 @@ class LogRepository {
                 .update();
     }
 
+    /** Two may say so at once of logs with the same header; one of them stands. */
     @Transactional
     public void remember(String headerSha256, LogMapping mapping, Instant at) {
-        jdbc.sql("delete from flight_log_mapping where header_sha256 = :header")
-                .param("header", headerSha256)
-                .update();
-        jdbc.sql("insert into flight_log_mapping (header_sha256, mapping, changed_at) values (:header, :mapping, :at)")
+        int known = jdbc.sql("update flight_log_mapping set mapping = :mapping, changed_at = :at"
+                        + " where header_sha256 = :header")
                 .param("header", headerSha256)
                 .param("mapping", LogJson.write(mapping))
                 .param("at", utc(at))
                 .update();
+        if (known == 0) {
+            jdbc.sql("insert into flight_log_mapping (header_sha256, mapping, changed_at)"
+                            + " values (:header, :mapping, :at) on conflict do nothing")
+                    .param("header", headerSha256)
+                    .param("mapping", LogJson.write(mapping))
+                    .param("at", utc(at))
+                    .update();
+        }
     }
 
     public Optional<LogMapping> remembered(String headerSha256) {

@@ -12,11 +12,9 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.context.request.WebRequest;
-import org.vanewright.airframe.AirframeDocument;
 import org.vanewright.campaign.CampaignDocument;
 import org.vanewright.campaign.CampaignService;
 import org.vanewright.campaign.Schedule;
-import org.vanewright.campaign.reduction.ReducedCampaign;
 import org.vanewright.campaign.reduction.Reductions;
 import org.vanewright.campaign.reduction.ResultsCsv;
 import org.vanewright.engineering.input.Checks;
@@ -60,8 +58,6 @@ class CampaignFiles {
             throw new InvalidInputException(new FieldProblem(
                     "sortie", String.valueOf(sortie), "the number of a flight of the plan, 1 to " + all.size()));
         }
-        AirframeDocument airframe =
-                campaigns.airframe(revision.content()).map(Revision::content).orElse(null);
         return send(
                 revision,
                 query,
@@ -70,7 +66,10 @@ class CampaignFiles {
                 request,
                 () -> TestCardSheet.pdf(
                         revision,
-                        airframe,
+                        campaigns
+                                .airframe(revision.content())
+                                .map(Revision::content)
+                                .orElse(null),
                         chosen,
                         all.size(),
                         cautions.all(revision.content().invented())));
@@ -81,14 +80,15 @@ class CampaignFiles {
     ResponseEntity<byte[]> results(@PathVariable("slug") String slug, HttpServletRequest asked, WebRequest request) {
         Query query = Query.of(asked);
         Revision<CampaignDocument> revision = revision(slug, query);
-        ReducedCampaign reduced = reductions.of(revision).orElse(null);
         return send(
                 revision,
                 query,
                 "-results.csv",
                 new MediaType("text", "csv", StandardCharsets.UTF_8),
                 request,
-                () -> ResultsCsv.write(revision.content(), reduced).getBytes(StandardCharsets.UTF_8));
+                () -> ResultsCsv.write(
+                                revision.content(), reductions.of(revision).orElse(null))
+                        .getBytes(StandardCharsets.UTF_8));
     }
 
     private Revision<CampaignDocument> revision(String slug, Query query) {

@@ -99,6 +99,7 @@ class LogPages {
         }
         List<LogEvent> events = logs.events(id, logId);
         model.addAttribute("log", log);
+        model.addAttribute("job", logs.job(id, logId).orElse(null));
         model.addAttribute("capped", log.left() > 0 ? LogView.capped(log, events) : null);
         model.addAttribute("lines", events.stream().map(LogView.Line::of).toList());
         model.addAttribute("plots", LogView.plots(log, logs.trace(id, logId), events));

@@ -63,17 +63,16 @@ class DeviceFiles {
         PlateQuery plates = PlateQuery.of(query);
         query.throwIfAny();
         Revision<DeviceDocument> revision = query.revisionOf(slug, devices);
+        String key = "plate " + plates + " " + query.undersideRadiusMm();
+        return downloads.send(request, key, query.fixedRevision(), revision, () -> plateFile(revision, query, plates));
+    }
+
+    private GeneratedFile plateFile(Revision<DeviceDocument> revision, FileQuery query, PlateQuery plates) {
         Mesh mesh = solids.exact(query.design(revision.content()));
         Plate plate = plates.plate(mesh);
-        String name = "-plate-" + plate.number() + "-of-" + plate.plates() + ".3mf";
-        return send(
-                revision,
-                name,
-                THREE_MF,
-                query,
-                plates.toString(),
-                request,
-                () -> ThreeMfWriter.write(mesh, label(revision), plate));
+        String name = revision.slug() + "-r" + revision.number() + "-plate-" + plate.number() + "-of-" + plate.plates()
+                + ".3mf";
+        return new GeneratedFile(name, THREE_MF, name, false, () -> ThreeMfWriter.write(mesh, label(revision), plate));
     }
 
     @GetMapping("/drawing.svg")

@@ -65,25 +65,22 @@ class InstallSheetFiles {
         Integer number = query.revision();
         Revision<LayoutDocument> layout =
                 number == null ? layouts.published(slug) : layouts.exactly(new RevisionRef(slug, number));
-        InstallFacts facts = sheets.of(layout, adhesive, run, query.wing());
         String side = query.wing() == null ? "" : "-" + query.wing().name().toLowerCase(Locale.ROOT);
         String name = layout.slug() + "-r" + layout.number() + "-install-sheet" + side + ".pdf";
         String key = layout.sha256() + " " + layout.number() + " " + layout.isPublic() + " install sheet "
                 + named(adhesive) + " " + named(run) + side + " " + query.paper();
         return downloads.send(
                 request,
-                new GeneratedFile(
-                        name,
-                        MediaType.APPLICATION_PDF,
-                        key,
-                        true,
-                        () -> InstallSheetPdf.of(facts, query.paper(), cautions.all(facts.invented()))),
+                new GeneratedFile(name, MediaType.APPLICATION_PDF, key, true, () -> {
+                    InstallFacts facts = sheets.of(layout, adhesive, run, query.wing());
+                    return InstallSheetPdf.of(facts, query.paper(), cautions.all(facts.invented()));
+                }),
                 number != null && run == null && (adhesive == null || query.adhesiveRevision() != null),
                 adhesive == null || adhesive.isPublic() ? layout : adhesive);
     }
 
     private static String named(@Nullable Revision<?> revision) {
-        return revision == null ? "none" : revision.sha256() + " " + revision.number();
+        return revision == null ? "none" : revision.slug() + " " + revision.number() + " " + revision.sha256();
     }
 
     private @Nullable Revision<PrintRunDocument> run(Query query) {

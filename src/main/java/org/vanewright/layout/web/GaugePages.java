@@ -118,19 +118,22 @@ class GaugePages {
         GaugeQuery query = GaugeQuery.of(asked);
         query.throwIfAny();
         Revision<LayoutDocument> layout = query.published(slug, layouts);
+        return downloads.send(
+                request,
+                "gauge " + format + " " + query.key(),
+                query.revision() != null,
+                layout,
+                () -> gaugeFile(layout, query, format));
+    }
+
+    private GeneratedFile gaugeFile(Revision<LayoutDocument> layout, GaugeQuery query, String format) {
         RowGauges row = query.rowOf(layout, gauges);
         Gauge gauge = query.gaugeOf(row);
         String name = layout.slug() + "-r" + layout.number() + "-gauge-row-" + query.row() + "-"
                 + (row.wing().name().equals("LEFT") ? "left" : "right") + "-" + gauge.number() + "-of-" + gauge.of()
                 + "." + format;
-        String key = layout.sha256() + " " + layout.number() + " " + layout.isPublic() + " gauge " + format + " "
-                + query.key();
         boolean stl = format.equals("stl");
-        return downloads.send(
-                request,
-                new GeneratedFile(name, stl ? STL : THREE_MF, key, false, () -> bytes(layout, row, gauge, stl)),
-                query.revision() != null,
-                layout);
+        return new GeneratedFile(name, stl ? STL : THREE_MF, query.key(), false, () -> bytes(layout, row, gauge, stl));
     }
 
     private byte[] bytes(Revision<LayoutDocument> layout, RowGauges row, Gauge gauge, boolean stl) {

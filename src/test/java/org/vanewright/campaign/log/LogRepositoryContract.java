@@ -24,6 +24,9 @@ import org.vanewright.engineering.flightlog.LogQuantity;
 import org.vanewright.engineering.flightlog.LogUnit;
 import org.vanewright.engineering.flightlog.RowTally;
 import org.vanewright.engineering.input.InvalidInputException;
+import org.vanewright.platform.job.JobFailure;
+import org.vanewright.platform.job.JobProgress;
+import org.vanewright.platform.job.JobStopped;
 import org.vanewright.testing.Databases;
 
 /** Keeping and reading logs on one kind of database. */
@@ -56,7 +59,6 @@ abstract class LogRepositoryContract {
 
     @AfterEach
     void close() {
-        reader.stop();
         source.close();
     }
 
@@ -117,10 +119,15 @@ abstract class LogRepositoryContract {
     @Test
     void aMappedLogIsReadAndItsEventsDecided() {
         added("flight", table(200));
-        assertThat(logs.waiting(NOW)).isEmpty();
+        assertThat(logs.withoutJob()).isEmpty();
         logs.map("flight", MAPPING, NOW);
-        assertThat(logs.waiting(NOW)).containsExactly("flight");
-        reader.read("flight");
+        assertThat(logs.withoutJob()).containsExactly("flight");
+        assertThat(logs.setJob("flight", null, "job 1")).isTrue();
+        assertThat(logs.setJob("flight", null, "job 2")).isFalse();
+        assertThat(logs.job("flight")).contains("job 1");
+        assertThat(logs.withoutJob()).isEmpty();
+        assertThat(reader.read("flight", JobProgress.UNSEEN).link())
+                .isEqualTo("/campaigns/drafts/" + DRAFT + "/logs/flight");
         FlightLog read = logs.find("flight").orElseThrow();
         assertThat(read.state()).isEqualTo(LogState.READ);
         assertThat(read.percent()).isEqualTo(100);
@@ -131,41 +138,49 @@ abstract class LogRepositoryContract {
         assertThat(logs.trace("flight").get(0).leastKt()).isEqualTo(100 / 1.852);
         assertThat(logs.trace("flight").get(0).altitudeFt()).isNaN();
         assertThat(logs.events("flight")).as("no altitude, so no cruise").isEmpty();
+        assertThat(reader.read("flight", JobProgress.UNSEEN).link())
+                .as("once more")
+                .isNotNull();
+        logs.giveUp("flight", "job 1", "too late", NOW);
+        assertThat(logs.find("flight").orElseThrow()).isEqualTo(read);
     }
 
     @Test
     void aLogThatCannotBeReadSaysWhy() {
         added("bad", "t,v\nx,1\n".getBytes(StandardCharsets.UTF_8));
         logs.map("bad", MAPPING, NOW);
-        reader.read("bad");
+        assertThatThrownBy(() -> reader.read("bad", JobProgress.UNSEEN)).isInstanceOf(JobFailure.class);
         FlightLog bad = logs.find("bad").orElseThrow();
         assertThat(bad.state()).isEqualTo(LogState.FAILED);
         assertThat(bad.problem()).isEqualTo("No row of it can be read.");
         assertThat(bad.firstBadRows()).hasSize(1);
         added("endless", ("t,v\n" + "1".repeat(500_000)).getBytes(StandardCharsets.UTF_8));
         logs.map("endless", MAPPING, NOW);
-        reader.read("endless");
+        assertThatThrownBy(() -> reader.read("endless", JobProgress.UNSEEN)).isInstanceOf(JobFailure.class);
         assertThat(logs.find("endless").orElseThrow().problem()).contains("64 KiB");
     }
 
     @Test
-    void oneReaderHoldsALogUntilItFallsSilent() {
+    void theLastReaderHoldsALog() {
         added("held", table(3));
         logs.map("held", MAPPING, NOW);
-        assertThat(logs.claim("held", "one", NOW.minusSeconds(120), NOW)).isTrue();
-        assertThat(logs.claim("held", "two", NOW.minusSeconds(120), NOW)).isFalse();
+        assertThat(logs.claim("held", "one", NOW)).isTrue();
         assertThat(logs.progress("held", "two", 5, new RowTally(), NOW)).isFalse();
         assertThat(logs.progress("held", "one", 5, new RowTally(), NOW)).isTrue();
         assertThat(logs.find("held").orElseThrow().readBytes()).isEqualTo(5);
-        assertThat(logs.waiting(NOW)).isEmpty();
-        Instant later = NOW.plusSeconds(121);
-        assertThat(logs.waiting(later.minusSeconds(120))).containsExactly("held");
-        assertThat(logs.claim("held", "two", later.minusSeconds(120), later)).isTrue();
-        assertThat(logs.progress("held", "one", 6, new RowTally(), later)).isFalse();
+        assertThat(logs.claim("held", "two", NOW)).isTrue();
+        assertThat(logs.progress("held", "one", 6, new RowTally(), NOW)).isFalse();
+        logs.setJob("held", null, "job 1");
+        logs.giveUp("held", "job 0", "nobody's", NOW);
+        assertThat(logs.find("held").orElseThrow().state()).isEqualTo(LogState.READING);
+        logs.giveUp("held", "job 1", "It was cancelled.", NOW);
+        assertThat(logs.find("held").orElseThrow().problem()).isEqualTo("It was cancelled.");
+        assertThat(logs.claim("held", "three", NOW)).isFalse();
         logs.remove("held");
-        assertThat(logs.progress("held", "two", 7, new RowTally(), later))
+        assertThat(logs.progress("held", "two", 7, new RowTally(), NOW))
                 .as("removed")
                 .isFalse();
+        assertThatThrownBy(() -> reader.read("held", JobProgress.UNSEEN)).isInstanceOf(JobStopped.class);
     }
 
     @Test

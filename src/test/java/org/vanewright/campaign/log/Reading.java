@@ -1,9 +1,9 @@
 package org.vanewright.campaign.log;
 
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.TimeUnit;
-import java.util.concurrent.TimeoutException;
+import java.time.Duration;
+import org.awaitility.Awaitility;
 import org.springframework.context.ApplicationContext;
+import org.springframework.jdbc.core.simple.JdbcClient;
 
 /** Waits for what is read in the background. */
 public final class Reading {
@@ -11,13 +11,13 @@ public final class Reading {
 
     /** Returns when everything that waits is read. */
     public static void finish(ApplicationContext service) {
-        try {
-            service.getBean(LogReader.class).wake().get(60, TimeUnit.SECONDS);
-        } catch (ExecutionException | TimeoutException e) {
-            throw new AssertionError(e);
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            throw new AssertionError(e);
-        }
+        JdbcClient sql = service.getBean(JdbcClient.class);
+        Awaitility.await("logs are read")
+                .atMost(Duration.ofMinutes(2))
+                .until(() -> sql.sql("select count(*) from job where state in ('WAITING', 'RUNNING')"
+                                        + " and kind = 'flight-log'")
+                                .query(Integer.class)
+                                .single()
+                        == 0);
     }
 }

@@ -12,7 +12,7 @@ import org.vanewright.platform.LimitSettings;
 
 class ExpiredFormsTest {
     private final ExpiredForms forms =
-            new ExpiredForms(new LimitSettings(600, 50_000, DataSize.ofKilobytes(256), 2, Duration.ofSeconds(60)));
+            new ExpiredForms(new LimitSettings(600, 600, 50_000, DataSize.ofKilobytes(256), 2, Duration.ofSeconds(60)));
 
     @Test
     void oneNetworkKeepsSoManyFormsAnHourAndNoMore() {

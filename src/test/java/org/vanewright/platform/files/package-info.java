@@ -1,0 +1,4 @@
+@NullMarked
+package org.vanewright.platform.files;
+
+import org.jspecify.annotations.NullMarked;

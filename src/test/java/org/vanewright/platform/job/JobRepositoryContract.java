@@ -1,0 +1,133 @@
+package org.vanewright.platform.job;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.github.kagkarlsson.scheduler.SchedulerState;
+import com.zaxxer.hikari.HikariDataSource;
+import io.micrometer.core.instrument.simple.SimpleMeterRegistry;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.vanewright.testing.Databases;
+import tools.jackson.databind.json.JsonMapper;
+
+/** Keeping and running jobs on one kind of database. */
+abstract class JobRepositoryContract {
+    private static final Instant NOW = Instant.parse("2026-05-17T10:00:00Z");
+
+    private final HikariDataSource source;
+    private final JobRepository jobs;
+
+    JobRepositoryContract(Databases.Engine engine) {
+        source = Databases.migrated(engine);
+        jobs = Databases.transactional(source, JobRepository::new);
+    }
+
+    @AfterEach
+    void close() {
+        source.close();
+    }
+
+    private void added(String id, String text) {
+        jobs.add(new Job(
+                id,
+                "note",
+                "Note",
+                "{\"text\":\"" + text + "\"}",
+                "anna",
+                JobState.WAITING,
+                0,
+                0,
+                0,
+                null,
+                null,
+                null,
+                null,
+                NOW,
+                null));
+    }
+
+    private JobState state(String id) {
+        return jobs.find(id).orElseThrow().state();
+    }
+
+    /** The first run's process has ended, or only seems to. */
+    @Test
+    void ofTwoRunsTheLastOneCounts() {
+        added("a", "x");
+        assertThat(jobs.begin("a", "one", NOW)).isTrue();
+        assertThat(jobs.progress("a", "one", 3, 10, "reading", NOW)).isTrue();
+        assertThat(jobs.find("a").orElseThrow().percent()).isEqualTo(30);
+        assertThat(jobs.begin("a", "two", NOW)).isTrue();
+        assertThat(jobs.progress("a", "one", 9, 10, "reading", NOW)).isFalse();
+        assertThat(jobs.finish("a", "one", JobState.DONE, JobResult.at("/one"), null, NOW))
+                .isFalse();
+        assertThat(jobs.finish("a", "two", JobState.DONE, JobResult.at("/two"), null, NOW))
+                .isTrue();
+        assertThat(jobs.finish("a", "two", JobState.FAILED, null, "again", NOW)).isFalse();
+        Job job = jobs.find("a").orElseThrow();
+        assertThat(job.link()).isEqualTo("/two");
+        assertThat(job.attempts()).isEqualTo(2);
+        assertThat(job.finishedAt()).isEqualTo(NOW);
+        assertThat(jobs.begin("a", "three", NOW)).as("it is done").isFalse();
+    }
+
+    @Test
+    void aFileComesBackByteByByte() {
+        byte[] random = new byte[2_000_001];
+        new Random(3).nextBytes(random);
+        added("a", "x");
+        jobs.begin("a", "one", NOW);
+        jobs.finish("a", "one", JobState.DONE, JobResult.file("kit.zip", "application/zip", random), null, NOW);
+        assertThat(jobs.find("a").orElseThrow().file())
+                .isEqualTo(new Job.FileHead("kit.zip", "application/zip", random.length));
+        assertThat(jobs.file("a")).isEqualTo(random);
+        assertThat(jobs.removeFinishedBefore(NOW)).isZero();
+        assertThat(jobs.removeFinishedBefore(NOW.plusSeconds(1))).isEqualTo(1);
+        assertThat(jobs.file("a")).isEmpty();
+    }
+
+    @Test
+    void whatIsCancelledIsTold() {
+        added("a", "x");
+        jobs.begin("a", "one", NOW);
+        jobs.cancel("a", NOW);
+        assertThat(jobs.isCancelAsked("a")).isTrue();
+        assertThat(jobs.progress("a", "one", 9, 10, "reading", NOW)).isFalse();
+        jobs.finish("a", "one", JobState.CANCELLED, null, null, NOW);
+        added("b", "x");
+        jobs.begin("b", "one", NOW);
+        jobs.finish("b", "one", JobState.DONE, JobResult.at("/b"), null, NOW);
+        jobs.cancel("b", NOW);
+        assertThat(state("b")).as("finished before").isEqualTo(JobState.DONE);
+        assertThat(jobs.isCancelAsked("b")).isFalse();
+    }
+
+    @Test
+    void whatEndsEveryProcessIsGivenUp() {
+        JobRunner runner = new JobRunner(
+                jobs,
+                List.of(new NoteJob()),
+                JsonMapper.builder().build(),
+                Clock.fixed(NOW, ZoneOffset.UTC),
+                new SimpleMeterRegistry());
+        SchedulerState process = new SchedulerState.SettableSchedulerState();
+        added("a", "x");
+        for (int i = 0; i < JobRunner.MOST_ATTEMPTS; i++) {
+            jobs.begin("a", "process " + i, NOW);
+        }
+        runner.run("a", process);
+        assertThat(jobs.find("a").orElseThrow().problem()).contains("never came to an end");
+        assertThat(NoteJob.GAVE_UP).containsKey("a");
+        added("b", "kept");
+        runner.run("b", process);
+        runner.run("b", process);
+        runner.run("no such job", process);
+        assertThat(jobs.find("b").orElseThrow().attempts()).isEqualTo(1);
+        assertThat(jobs.file("b")).asString().isEqualTo("kept");
+    }
+}

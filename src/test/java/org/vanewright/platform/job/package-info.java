@@ -1,0 +1,4 @@
+@NullMarked
+package org.vanewright.platform.job;
+
+import org.jspecify.annotations.NullMarked;
