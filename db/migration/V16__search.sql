@@ -45,6 +45,8 @@ create table search_entry (
     -- Size of the measured change in millionths of the unmodified aircraft's mean; -1 where none was measured.
     effect_ppm integer not null,
     effect varchar(1000),
+    -- How much its kind counts among others that fit as well, of 100.
+    prominence integer not null,
     signature_id bigint not null,
     version integer not null,
     constraint search_entry_key primary key (id),

@@ -31,7 +31,7 @@ public enum Bands {
         int above = (int) Arrays.stream(edges)
                 .filter(edge -> figure >= edge - ROUNDING * edge)
                 .count();
-        return new FacetValue(facet, choice(above), words(above, this::plain), above);
+        return new FacetValue(facet, choice(above), label(above), above);
     }
 
     /**
@@ -56,7 +56,9 @@ public enum Bands {
         return place == edges.length ? edges[place - 1] + "-up" : edges[place - 1] + "-" + edges[place];
     }
 
-    private String plain(double edge) {
-        return (int) edge + " " + unit;
+    private String label(int place) {
+        return place == 0 || place == edges.length
+                ? words(place, edge -> (int) edge + " " + unit)
+                : edges[place - 1] + " to under " + edges[place] + " " + unit;
     }
 }

@@ -17,6 +17,11 @@ public interface SearchSource<T extends RecordContent> {
         return List.of();
     }
 
+    /** How much the kind counts among others that fit the words as well, of 100: less where one record has many such. */
+    default int prominence() {
+        return 100;
+    }
+
     /** Describes a published revision by that revision and by public revisions that it names, nothing else. */
     SearchDescription describe(Revision<T> revision);
 }

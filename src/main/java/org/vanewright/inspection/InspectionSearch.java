@@ -41,6 +41,11 @@ class InspectionSearch implements SearchSource<InspectionDocument> {
     }
 
     @Override
+    public int prominence() {
+        return 40;
+    }
+
+    @Override
     public SearchDescription describe(Revision<InspectionDocument> revision) {
         InspectionDocument inspection = revision.content();
         Optional<InstallationDocument> installation = Optional.ofNullable(inspection.installation())

@@ -37,6 +37,11 @@ class InstallationSearch implements SearchSource<InstallationDocument> {
     }
 
     @Override
+    public int prominence() {
+        return 70;
+    }
+
+    @Override
     public SearchDescription describe(Revision<InstallationDocument> revision) {
         InstallationDocument installation = revision.content();
         Optional<Revision<LayoutDocument>> layout = installations.layout(installation);

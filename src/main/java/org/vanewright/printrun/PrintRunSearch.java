@@ -38,6 +38,11 @@ class PrintRunSearch implements SearchSource<PrintRunDocument> {
     }
 
     @Override
+    public int prominence() {
+        return 80;
+    }
+
+    @Override
     public SearchDescription describe(Revision<PrintRunDocument> revision) {
         PrintRunDocument run = revision.content();
         Optional<Revision<DeviceDocument>> device = Optional.ofNullable(run.device()).flatMap(devices::find);

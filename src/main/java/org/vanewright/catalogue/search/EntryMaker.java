@@ -25,6 +25,7 @@ final class EntryMaker {
     private static final int LONGEST_SUMMARY = 400;
     private static final int LONGEST_EFFECT = 1000;
     private static final int LONGEST_LABEL = 200;
+    private static final int USUAL_PROMINENCE = 100;
     private static final int MOST_VALUES = 40;
     private static final double LARGEST_CHANGE = 1000;
     private static final SearchDescription NOTHING =
@@ -70,6 +71,7 @@ final class EntryMaker {
                 revision.shownAt(),
                 effect.map(EntryMaker::ppm).orElse(SearchEntry.NO_EFFECT),
                 effect.map(e -> cut(e.sentence(), LONGEST_EFFECT)).orElse(null),
+                source == null ? USUAL_PROMINENCE : source.prominence(),
                 sorted,
                 words);
     }

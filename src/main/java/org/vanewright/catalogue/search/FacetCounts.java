@@ -2,15 +2,11 @@ package org.vanewright.catalogue.search;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Set;
-import java.util.TreeMap;
 import org.vanewright.catalogue.Facet;
 import org.vanewright.catalogue.FacetValue;
-import org.vanewright.catalogue.search.SearchRepository.Group;
 
 /**
  * Counts what was found from the groups of like entries. A value's count is of what would be found if it were chosen
@@ -18,43 +14,67 @@ import org.vanewright.catalogue.search.SearchRepository.Group;
  */
 final class FacetCounts {
     private final Map<Facet, Set<String>> choices;
-    private final Map<FacetValue, Integer> counts = new TreeMap<>();
+    private final List<FacetValue> values;
+    private final int[] counts;
+    private final boolean[] chosen;
+    private final int[] facetBits;
+    private final int wanted;
     private final Map<Facet, Integer> without = new EnumMap<>(Facet.class);
     private int total;
     private int withoutAny;
 
-    private FacetCounts(Map<Facet, Set<String>> choices) {
+    /**
+     * Entries with the same facet values.
+     *
+     * @param values by their numbers
+     * @param entries how many
+     */
+    record Group(int[] values, int entries) {}
+
+    private FacetCounts(Map<Facet, Set<String>> choices, List<FacetValue> values) {
         this.choices = choices;
+        this.values = values;
+        this.counts = new int[values.size()];
+        this.chosen = new boolean[values.size()];
+        this.facetBits = new int[values.size()];
+        for (int i = 0; i < values.size(); i++) {
+            FacetValue value = values.get(i);
+            facetBits[i] = bit(value.facet());
+            chosen[i] = choices.getOrDefault(value.facet(), Set.of()).contains(value.choice());
+        }
+        this.wanted = choices.keySet().stream().mapToInt(FacetCounts::bit).reduce(0, (a, b) -> a | b);
     }
 
-    static FacetCounts of(
-            List<Group> groups, Map<Long, List<FacetValue>> signatures, Map<Facet, Set<String>> choices) {
-        FacetCounts counts = new FacetCounts(choices);
-        groups.forEach(g -> counts.add(signatures.getOrDefault(g.signature(), List.of()), g.entries()));
+    /** @param values of the groups, by their numbers */
+    static FacetCounts of(List<Group> groups, List<FacetValue> values, Map<Facet, Set<String>> choices) {
+        FacetCounts counts = new FacetCounts(choices, values);
+        groups.forEach(counts::add);
         return counts;
     }
 
-    private void add(List<FacetValue> values, int entries) {
-        withoutAny += entries;
-        Set<Facet> failing = choices.isEmpty() ? Set.of() : EnumSet.copyOf(choices.keySet());
-        if (!failing.isEmpty()) {
-            for (FacetValue value : values) {
-                if (choices.getOrDefault(value.facet(), Set.of()).contains(value.choice())) {
-                    failing.remove(value.facet());
-                }
+    private static int bit(Facet facet) {
+        return 1 << facet.ordinal();
+    }
+
+    private void add(Group group) {
+        withoutAny += group.entries();
+        int failing = wanted;
+        for (int value : group.values()) {
+            if (chosen[value]) {
+                failing &= ~facetBits[value];
             }
         }
-        if (failing.size() > 1) {
+        if (Integer.bitCount(failing) > 1) {
             return;
         }
-        if (failing.isEmpty()) {
-            total += entries;
+        if (failing == 0) {
+            total += group.entries();
         } else {
-            without.merge(failing.iterator().next(), entries, Integer::sum);
+            without.merge(Facet.values()[Integer.numberOfTrailingZeros(failing)], group.entries(), Integer::sum);
         }
-        for (FacetValue value : values) {
-            if (failing.isEmpty() || failing.contains(value.facet())) {
-                counts.merge(value, entries, Integer::sum);
+        for (int value : group.values()) {
+            if (failing == 0 || failing == facetBits[value]) {
+                counts[value] += group.entries();
             }
         }
     }
@@ -72,31 +92,37 @@ final class FacetCounts {
     /** How much would be found without one facet, where that is anything, of the facets that are chosen. */
     List<SearchResult.Loosened> loosened() {
         return choices.keySet().stream()
-                .filter(facet -> total + without.getOrDefault(facet, 0) > 0)
                 .map(facet -> new SearchResult.Loosened(facet, total + without.getOrDefault(facet, 0)))
+                .filter(loosened -> loosened.total() > 0)
                 .toList();
     }
 
     /** The values of each facet that there are, and those chosen that there are not. */
     List<SearchResult.FacetGroup> groups() {
         Map<Facet, List<SearchResult.ValueCount>> byFacet = new EnumMap<>(Facet.class);
-        counts.forEach((value, count) -> byFacet.computeIfAbsent(value.facet(), f -> new ArrayList<>())
-                .add(new SearchResult.ValueCount(value, count, isChosen(value))));
-        choices.forEach((facet, chosen) -> {
-            List<SearchResult.ValueCount> values = byFacet.computeIfAbsent(facet, f -> new ArrayList<>());
-            chosen.stream()
-                    .filter(choice ->
-                            values.stream().noneMatch(v -> v.value().choice().equals(choice)))
-                    .forEach(choice -> values.add(
-                            new SearchResult.ValueCount(new FacetValue(facet, choice, choice, 0), 0, true)));
-        });
+        for (int i = 0; i < counts.length; i++) {
+            if (counts[i] > 0 || chosen[i]) {
+                FacetValue value = values.get(i);
+                byFacet.computeIfAbsent(value.facet(), f -> new ArrayList<>())
+                        .add(new SearchResult.ValueCount(value, counts[i], chosen[i]));
+            }
+        }
+        choices.forEach((facet, wantedOnes) ->
+                addUnknown(facet, wantedOnes, byFacet.computeIfAbsent(facet, f -> new ArrayList<>())));
         return byFacet.entrySet().stream()
-                .map(e -> new SearchResult.FacetGroup(e.getKey(), List.copyOf(e.getValue())))
+                .map(e -> new SearchResult.FacetGroup(
+                        e.getKey(),
+                        e.getValue().stream()
+                                .sorted((a, b) -> a.value().compareTo(b.value()))
+                                .toList()))
                 .toList();
     }
 
-    private boolean isChosen(FacetValue value) {
-        return Objects.requireNonNullElse(choices.get(value.facet()), Set.<String>of())
-                .contains(value.choice());
+    private static void addUnknown(Facet facet, Set<String> wanted, List<SearchResult.ValueCount> known) {
+        List<SearchResult.ValueCount> unknown = wanted.stream()
+                .filter(choice -> known.stream().noneMatch(v -> v.value().choice().equals(choice)))
+                .map(choice -> new SearchResult.ValueCount(new FacetValue(facet, choice, choice, 0), 0, true))
+                .toList();
+        known.addAll(unknown);
     }
 }

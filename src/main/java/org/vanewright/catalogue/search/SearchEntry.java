@@ -19,6 +19,7 @@ import org.vanewright.catalogue.FacetValue;
  * @param publishedAt when it became public
  * @param effectPpm size of the measured change in millionths; {@value #NO_EFFECT} where none was measured
  * @param effect that change in words
+ * @param prominence how much its kind counts, of 100
  * @param facets sorted, each once
  * @param words it is found by
  */
@@ -34,6 +35,7 @@ record SearchEntry(
         Instant publishedAt,
         int effectPpm,
         @Nullable String effect,
+        int prominence,
         List<FacetValue> facets,
         WordBag words) {
     static final int NO_EFFECT = -1;

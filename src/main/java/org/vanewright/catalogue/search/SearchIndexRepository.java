@@ -41,15 +41,16 @@ class SearchIndexRepository {
                         "update search_entry set revision = :revision, name = :name, summary = :summary,"
                                 + " picture = :picture, invented = :invented, contributor = :contributor,"
                                 + " published_at = :publishedAt, effect_ppm = :effectPpm, effect = :effect,"
-                                + " signature_id = :signature, version = :version where kind = :kind and slug = :slug",
+                                + " prominence = :prominence, signature_id = :signature, version = :version where kind = :kind and slug = :slug",
                         columns)
                 .update();
         if (changed == 0) {
             statement(
                             "insert into search_entry (kind, slug, revision, name, summary, picture, invented,"
-                                    + " contributor, published_at, effect_ppm, effect, signature_id, version) values"
+                                    + " contributor, published_at, effect_ppm, effect, prominence, signature_id,"
+                                    + " version) values"
                                     + " (:kind, :slug, :revision, :name, :summary, :picture, :invented, :contributor,"
-                                    + " :publishedAt, :effectPpm, :effect, :signature, :version)",
+                                    + " :publishedAt, :effectPpm, :effect, :prominence, :signature, :version)",
                             columns)
                     .update();
         }
@@ -69,6 +70,7 @@ class SearchIndexRepository {
         columns.put("publishedAt", entry.publishedAt().atOffset(ZoneOffset.UTC));
         columns.put("effectPpm", entry.effectPpm());
         columns.put("effect", entry.effect());
+        columns.put("prominence", entry.prominence());
         columns.put("signature", signature);
         columns.put("version", version);
         return columns;

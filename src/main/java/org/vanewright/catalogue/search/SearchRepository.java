@@ -23,6 +23,9 @@ import org.vanewright.catalogue.search.WordIndexRepository.Match;
  */
 @Repository
 class SearchRepository {
+    /** A statement has so many parameters at most; a database refuses tens of thousands. */
+    private static final int MOST_NAMED = 1000;
+
     private final JdbcClient jdbc;
 
     SearchRepository(JdbcClient jdbc) {
@@ -48,11 +51,13 @@ class SearchRepository {
                 .list();
     }
 
-    /** The facet values of each set. */
+    /** The facet values of each set; of every set there is where many are asked for. */
     Map<Long, List<FacetValue>> signatures(List<Long> ids) {
         Map<Long, List<FacetValue>> found = new HashMap<>();
-        jdbc.sql("select signature_id, facet, choice, label, place from search_facet where signature_id in (:ids)")
-                .param("ids", ids)
+        boolean most = ids.size() > MOST_NAMED;
+        jdbc.sql("select signature_id, facet, choice, label, place from search_facet"
+                        + (most ? "" : " where signature_id in (:ids)"))
+                .param("ids", most ? List.of() : ids)
                 .query(row -> {
                     FacetValue value = new FacetValue(
                             Facet.of(row.getString("facet")).orElseThrow(),
@@ -73,7 +78,7 @@ class SearchRepository {
      */
     List<SearchHit> page(Match match, SearchQuery query, SearchSort sort, int among, int most) {
         Map<String, Object> parameters = new HashMap<>(match.parameters());
-        String weight = sort == SearchSort.RELEVANCE ? match.weight() : sort == SearchSort.EFFECT ? "effect_ppm" : "0";
+        String weight = sort == SearchSort.RELEVANCE ? match.weight() + " * e.prominence" : sort == SearchSort.EFFECT ? "effect_ppm" : "0";
         String found = "select e.*, " + weight + " as weight from search_entry e" + match.from() + " where "
                 + match.condition() + facets(query.choices(), parameters);
         if (sort == SearchSort.RELEVANCE) {

@@ -7,10 +7,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.springframework.stereotype.Service;
-import org.vanewright.catalogue.FacetValue;
 import org.vanewright.catalogue.search.SearchRepository.Group;
 import org.vanewright.catalogue.search.WordIndexRepository.Match;
 import org.vanewright.catalogue.search.WordIndexRepository.Near;
@@ -28,7 +26,7 @@ public class SearchService {
     static final int MOST_STATEMENTS = 7;
 
     /** Of so many of the newest the words are weighed; where more fit, the words say little. */
-    static final int WEIGHED = 5000;
+    static final int WEIGHED = 2000;
 
     private static final int MOST_CORRECTED = 3;
     private static final int CANDIDATES = 40;
@@ -38,18 +36,17 @@ public class SearchService {
     private final SearchRepository entries;
     private final WordIndexRepository words;
 
+    private final FacetRegister register = new FacetRegister();
+
     /** Groups by words, until any entry changes. */
-    private final Cache<String, List<Group>> groups = Caffeine.newBuilder()
+    private final Cache<String, List<FacetCounts.Group>> groups = Caffeine.newBuilder()
             .maximumWeight(KEPT_GROUPS)
-            .weigher((String key, List<Group> found) -> 10 + found.size())
+            .weigher((String key, List<FacetCounts.Group> found) -> 10 + found.size())
             .build();
 
     /** A signature never changes. */
-    private final Cache<Long, List<FacetValue>> signatures =
+    private final Cache<Long, int[]> signatures =
             Caffeine.newBuilder().maximumSize(KEPT_SIGNATURES).build();
-
-    private final Cache<FacetValue, FacetValue> alike =
-            Caffeine.newBuilder().maximumSize(10_000).build();
 
     SearchService(SearchRepository entries, WordIndexRepository words) {
         this.entries = entries;
@@ -65,7 +62,7 @@ public class SearchService {
         List<String> typed = query.words();
         List<Term> terms = typed.stream().map(Term::of).toList();
         Match match = terms.isEmpty() ? Match.ANYTHING : words.match(terms);
-        List<Group> found = groups(changes, terms, match);
+        List<FacetCounts.Group> found = groups(changes, terms, match);
         List<SearchResult.Correction> corrections = List.of();
         if (found.isEmpty() && !terms.isEmpty()) {
             corrections = corrections(typed);
@@ -75,12 +72,12 @@ public class SearchService {
                 found = groups(changes, terms, match);
             }
         }
-        FacetCounts counts = FacetCounts.of(found, signaturesOf(found), query.choices());
+        FacetCounts counts = FacetCounts.of(found, register.values(), query.choices());
         return result(query, limit, match, terms.isEmpty(), counts, corrections);
     }
 
     private SearchResult nothing(SearchQuery query) {
-        FacetCounts counts = FacetCounts.of(List.of(), Map.of(), query.choices());
+        FacetCounts counts = FacetCounts.of(List.of(), List.of(), query.choices());
         return new SearchResult(query, 0, List.of(), counts.groups(), List.of(), List.of(), 0, null, null);
     }
 
@@ -110,27 +107,24 @@ public class SearchService {
                 sort == SearchSort.RELEVANCE && total > WEIGHED ? WEIGHED : null);
     }
 
-    private List<Group> groups(long changes, List<Term> terms, Match match) {
-        return groups.get(changes + " " + Term.key(terms), key -> List.copyOf(entries.groups(match)));
+    private List<FacetCounts.Group> groups(long changes, List<Term> terms, Match match) {
+        return groups.get(changes + " " + Term.key(terms), key -> counted(entries.groups(match)));
     }
 
-    private Map<Long, List<FacetValue>> signaturesOf(List<Group> found) {
-        Map<Long, List<FacetValue>> known = new HashMap<>(
-                signatures.getAllPresent(found.stream().map(Group::signature).toList()));
-        List<Long> missing = found.stream()
-                .map(Group::signature)
-                .filter(id -> !known.containsKey(id))
-                .toList();
+    private List<FacetCounts.Group> counted(List<Group> found) {
+        List<Long> ids = found.stream().map(Group::signature).toList();
+        Map<Long, int[]> known = new HashMap<>(signatures.getAllPresent(ids));
+        List<Long> missing = ids.stream().filter(id -> !known.containsKey(id)).toList();
         if (!missing.isEmpty()) {
             entries.signatures(missing).forEach((id, values) -> {
-                List<FacetValue> shared = values.stream()
-                        .map(v -> alike.get(v, Function.identity()))
-                        .toList();
-                signatures.put(id, shared);
-                known.put(id, shared);
+                int[] numbers = register.numbers(values);
+                signatures.put(id, numbers);
+                known.put(id, numbers);
             });
         }
-        return known;
+        return found.stream()
+                .map(g -> new FacetCounts.Group(known.getOrDefault(g.signature(), new int[0]), g.entries()))
+                .toList();
     }
 
     /** Other spellings of the words that nothing has; empty where one of them has none. */

@@ -11,7 +11,7 @@ public enum SearchSort {
     /** The newest comes first. */
     DATE("Date"),
     /** The largest measured change comes first, whatever its direction; what has none comes last. */
-    EFFECT("Size of the measured change");
+    EFFECT("Measured change");
 
     private final String label;
 
