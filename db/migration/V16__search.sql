@@ -29,6 +29,7 @@ create table search_facet (
     constraint search_facet_key primary key (facet, choice, signature_id),
     constraint search_facet_signature foreign key (signature_id) references search_signature (id)
 );
+create index search_facet_choice on search_facet (choice);
 create index search_facet_of_signature on search_facet (signature_id);
 
 create table search_entry (

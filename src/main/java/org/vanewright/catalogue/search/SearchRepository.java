@@ -59,15 +59,26 @@ class SearchRepository {
                         + (most ? "" : " where signature_id in (:ids)"))
                 .param("ids", most ? List.of() : ids)
                 .query(row -> {
-                    FacetValue value = new FacetValue(
-                            Facet.of(row.getString("facet")).orElseThrow(),
-                            row.getString("choice"),
-                            row.getString("label"),
-                            row.getInt("place"));
                     found.computeIfAbsent(row.getLong("signature_id"), id -> new ArrayList<>())
-                            .add(value);
+                            .add(value(row));
                 });
         return found;
+    }
+
+    /** Facet values with those choices, of whatever facet. */
+    List<FacetValue> valuesOf(List<String> choices) {
+        return jdbc.sql("select distinct facet, choice, label, place from search_facet where choice in (:choices)")
+                .param("choices", choices)
+                .query((row, n) -> value(row))
+                .list();
+    }
+
+    private static FacetValue value(ResultSet row) throws SQLException {
+        return new FacetValue(
+                Facet.of(row.getString("facet")).orElseThrow(),
+                row.getString("choice"),
+                row.getString("label"),
+                row.getInt("place"));
     }
 
     /**

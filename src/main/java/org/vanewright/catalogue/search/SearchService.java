@@ -23,7 +23,7 @@ public class SearchService {
     public static final int LARGEST_PAGE = 100;
 
     /** Most statements for one search. */
-    static final int MOST_STATEMENTS = 7;
+    static final int MOST_STATEMENTS = 8;
 
     /** Of so many of the newest the words are weighed; where more fit, the words say little. */
     static final int WEIGHED = 2000;
@@ -72,6 +72,7 @@ public class SearchService {
                 found = groups(changes, terms, match);
             }
         }
+        nameChoices(query);
         FacetCounts counts = FacetCounts.of(found, register.values(), query.choices());
         return result(query, limit, match, terms.isEmpty(), counts, corrections);
     }
@@ -125,6 +126,17 @@ public class SearchService {
         return found.stream()
                 .map(g -> new FacetCounts.Group(known.getOrDefault(g.signature(), new int[0]), g.entries()))
                 .toList();
+    }
+
+    /** Values that were chosen are called by their names even where nothing that was found has them. */
+    private void nameChoices(SearchQuery query) {
+        List<String> missing = query.facetKeys().stream()
+                .filter(key -> !register.knows(key))
+                .map(key -> key.substring(key.indexOf(':') + 1))
+                .toList();
+        if (!missing.isEmpty()) {
+            register.numbers(entries.valuesOf(missing));
+        }
     }
 
     /** Other spellings of the words that nothing has; empty where one of them has none. */

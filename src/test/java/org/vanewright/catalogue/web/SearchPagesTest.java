@@ -81,6 +81,7 @@ class SearchPagesTest extends ServerTest {
     void anEmptyResultOffersOneFacetLess() {
         Document page = page("/search?q=quillmere&facet=kind:layout&facet=adhesive:gel", 200);
         assertThat(found(page)).isEmpty();
+        assertThat(page.select(".chips a").eachText()).anyMatch(t -> t.startsWith("Adhesive class: Gel-like"));
         Element offer = page.select(".offers a:contains(Adhesive class)").get(0);
         assertThat(found(page(offer.attr("href"), 200))).isNotEmpty();
         assertThat(page("/search?q=???", 200).text()).contains("There is no word in that");
