@@ -11,9 +11,7 @@ public final class AdhesiveFacets {
 
     /** Its class, by what carries it. */
     public static List<FacetValue> of(AdhesiveDocument adhesive) {
-        return Optional.ofNullable(adhesive.carrier())
-                .map(c -> FacetValue.of(Facet.ADHESIVE, c, c.label()))
-                .stream()
+        return Optional.ofNullable(adhesive.carrier()).map(c -> FacetValue.of(Facet.ADHESIVE, c, c.label())).stream()
                 .toList();
     }
 }

@@ -13,8 +13,4 @@ import org.jspecify.annotations.Nullable;
  * @param facets values it has; of one facet it may have several
  */
 public record SearchDescription(
-        String summary,
-        @Nullable String picture,
-        List<String> subjects,
-        List<String> notes,
-        List<FacetValue> facets) {}
+        String summary, @Nullable String picture, List<String> subjects, List<String> notes, List<FacetValue> facets) {}

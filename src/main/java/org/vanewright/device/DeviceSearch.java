@@ -8,8 +8,8 @@ import org.springframework.stereotype.Component;
 import org.vanewright.catalogue.SearchDescription;
 import org.vanewright.catalogue.SearchSource;
 import org.vanewright.engineering.solid.DeviceDesign.Vane;
-import org.vanewright.platform.page.Numbers;
 import org.vanewright.platform.Thumbnails;
+import org.vanewright.platform.page.Numbers;
 import org.vanewright.record.Revision;
 
 @Component

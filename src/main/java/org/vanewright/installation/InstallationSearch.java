@@ -47,13 +47,14 @@ class InstallationSearch implements SearchSource<InstallationDocument> {
         Optional<Revision<LayoutDocument>> layout = installations.layout(installation);
         List<String> subjects = new ArrayList<>();
         layout.ifPresent(l -> subjects.add(l.content().name()));
-        installations.adhesiveRecord(installation).ifPresent(a -> subjects.add(a.content().name()));
+        installations
+                .adhesiveRecord(installation)
+                .ifPresent(a -> subjects.add(a.content().name()));
         Stream.ofNullable(installation.adhesiveClass()).forEach(subjects::add);
         String held = subjects.size() > 1 ? ", held by " + subjects.get(subjects.size() - 1) : "";
         return new SearchDescription(
                 layout.map(l -> l.content().name()).orElse("A layout") + held,
-                layout.map(l -> Thumbnails.address("layouts", l))
-                        .orElse(null),
+                layout.map(l -> Thumbnails.address("layouts", l)).orElse(null),
                 subjects,
                 Stream.ofNullable(installation.description()).toList(),
                 facets.of(installation));

@@ -50,7 +50,8 @@ class LayoutSearch implements SearchSource<LayoutDocument> {
                 .map(RowDocument::device)
                 .flatMap(Stream::ofNullable)
                 .distinct()
-                .forEach(ref -> devices.find(ref).ifPresent(d -> carried.add(d.content().name())));
+                .forEach(ref ->
+                        devices.find(ref).ifPresent(d -> carried.add(d.content().name())));
         List<String> subjects = new ArrayList<>(carried);
         subjects.add(airframe);
         layout.rows().forEach(row -> {

@@ -20,8 +20,7 @@ public class Thumbnails {
     private static final MediaType SVG = MediaType.parseMediaType("image/svg+xml");
 
     /** As the style sheet of the pages has it. */
-    private static final String COLOURS =
-            """
+    private static final String COLOURS = """
             <style>
             :root { --ink: #1a242e; --edge: #716c60; --tint: #e3ddc8; --accent: #a0105c; --filled: #d987b1; }
             @media (prefers-color-scheme: dark) {

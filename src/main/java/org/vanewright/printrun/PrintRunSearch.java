@@ -45,7 +45,8 @@ class PrintRunSearch implements SearchSource<PrintRunDocument> {
     @Override
     public SearchDescription describe(Revision<PrintRunDocument> revision) {
         PrintRunDocument run = revision.content();
-        Optional<Revision<DeviceDocument>> device = Optional.ofNullable(run.device()).flatMap(devices::find);
+        Optional<Revision<DeviceDocument>> device =
+                Optional.ofNullable(run.device()).flatMap(devices::find);
         List<String> subjects = new ArrayList<>();
         device.ifPresent(d -> subjects.add(d.content().name()));
         PrintMaterial material = run.printing().material();
@@ -56,8 +57,7 @@ class PrintRunSearch implements SearchSource<PrintRunDocument> {
                 (pieces == null ? "Pieces" : pieces == 1 ? "One piece" : pieces + " pieces")
                         + device.map(d -> " of " + d.content().name()).orElse("")
                         + (material == null ? "" : " in " + material.label()),
-                device.map(d -> Thumbnails.address("devices", d))
-                        .orElse(null),
+                device.map(d -> Thumbnails.address("devices", d)).orElse(null),
                 subjects,
                 Stream.ofNullable(run.description()).toList(),
                 device.map(d -> DeviceFacets.of(d.content())).orElse(List.of()));

@@ -32,10 +32,12 @@ class CampaignEffects implements MeasuredEffects {
     public Optional<Flights> of(String kind, String slug) {
         return switch (kind) {
             case LAYOUT -> Optional.of(flights(outcomes.ofLayout(slug)));
-            case CAMPAIGN -> campaigns
-                    .latest(slug)
-                    .map(r -> new Flights(
-                            !r.content().points().isEmpty(), flights(outcomes.of(r)).effects()));
+            case CAMPAIGN ->
+                campaigns
+                        .latest(slug)
+                        .map(r -> new Flights(
+                                !r.content().points().isEmpty(),
+                                flights(outcomes.of(r)).effects()));
             default -> Optional.empty();
         };
     }

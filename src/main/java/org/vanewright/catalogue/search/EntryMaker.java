@@ -28,16 +28,12 @@ final class EntryMaker {
     private static final int USUAL_PROMINENCE = 100;
     private static final int MOST_VALUES = 40;
     private static final double LARGEST_CHANGE = 1000;
-    private static final SearchDescription NOTHING =
-            new SearchDescription("", null, List.of(), List.of(), List.of());
+    private static final SearchDescription NOTHING = new SearchDescription("", null, List.of(), List.of(), List.of());
 
     private EntryMaker() {}
 
     static <T extends RecordContent> SearchEntry entry(
-            RecordService<T> service,
-            Revision<T> revision,
-            @Nullable SearchSource<T> source,
-            List<Flights> flights) {
+            RecordService<T> service, Revision<T> revision, @Nullable SearchSource<T> source, List<Flights> flights) {
         SearchDescription described = source == null ? NOTHING : described(source, revision);
         String label = source == null ? label(service.kind()) : source.label();
         List<FacetValue> facets = new ArrayList<>(described.facets());
@@ -49,7 +45,8 @@ final class EntryMaker {
                 .distinct()
                 .limit(MOST_VALUES)
                 .toList();
-        Optional<Effect> effect = flights.stream().flatMap(f -> f.mostPrecise().stream()).findFirst();
+        Optional<Effect> effect =
+                flights.stream().flatMap(f -> f.mostPrecise().stream()).findFirst();
         WordBag words = new WordBag()
                 .add(Weight.NAME, revision.content().name())
                 .addAll(Weight.SUBJECT, described.subjects())
@@ -77,8 +74,7 @@ final class EntryMaker {
     }
 
     /** Whatever goes wrong with a description, the record is published and found by its name. */
-    private static <T extends RecordContent> SearchDescription described(
-            SearchSource<T> source, Revision<T> revision) {
+    private static <T extends RecordContent> SearchDescription described(SearchSource<T> source, Revision<T> revision) {
         try {
             return source.describe(revision);
         } catch (DataAccessException e) {

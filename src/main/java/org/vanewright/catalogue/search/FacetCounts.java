@@ -120,7 +120,8 @@ final class FacetCounts {
 
     private static void addUnknown(Facet facet, Set<String> wanted, List<SearchResult.ValueCount> known) {
         List<SearchResult.ValueCount> unknown = wanted.stream()
-                .filter(choice -> known.stream().noneMatch(v -> v.value().choice().equals(choice)))
+                .filter(choice ->
+                        known.stream().noneMatch(v -> v.value().choice().equals(choice)))
                 .map(choice -> new SearchResult.ValueCount(new FacetValue(facet, choice, choice, 0), 0, true))
                 .toList();
         known.addAll(unknown);

@@ -40,8 +40,8 @@ final class H2WordIndexRepository implements WordIndexRepository {
     /** Entries with one of the terms, each once, with the best of what fits. */
     private static String points(int i, Term term, Map<String, Object> parameters) {
         parameters.put("s" + i, term.stems());
-        String found = "select entry_id, " + STEM_FACTOR + " * weight as points from search_word where word in (:s" + i
-                + ")";
+        String found =
+                "select entry_id, " + STEM_FACTOR + " * weight as points from search_word where word in (:s" + i + ")";
         String beginning = term.beginning();
         if (beginning != null) {
             parameters.put("p" + i, beginning);

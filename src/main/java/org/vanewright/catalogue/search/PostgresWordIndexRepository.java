@@ -72,8 +72,9 @@ final class PostgresWordIndexRepository implements WordIndexRepository {
                 .update();
         String[] all = words.words().toArray(String[]::new);
         String[] stems = words.words().stream().map(Words::stem).toArray(String[]::new);
-        jdbc.sql("insert into search_vocabulary (word, stem)"
-                        + " select * from unnest(cast(:words as text[]), cast(:stems as text[])) on conflict do nothing")
+        jdbc.sql(
+                        "insert into search_vocabulary (word, stem)"
+                                + " select * from unnest(cast(:words as text[]), cast(:stems as text[])) on conflict do nothing")
                 .param("words", all)
                 .param("stems", stems)
                 .update();

@@ -34,8 +34,7 @@ record SearchCursor(long weight, Instant publishedAt, long id) {
                 return Optional.empty();
             }
             Instant at = Instant.EPOCH.plus(Long.parseLong(parts.group(2)), ChronoUnit.MICROS);
-            return Optional.of(
-                            new SearchCursor(Long.parseLong(parts.group(1)), at, Long.parseLong(parts.group(3))))
+            return Optional.of(new SearchCursor(Long.parseLong(parts.group(1)), at, Long.parseLong(parts.group(3))))
                     .filter(cursor -> cursor.encode().equals(text))
                     .filter(cursor -> cursor.publishedAt.isBefore(Instant.parse("9999-01-01T00:00:00Z")));
         } catch (IllegalArgumentException | DateTimeException | ArithmeticException e) {

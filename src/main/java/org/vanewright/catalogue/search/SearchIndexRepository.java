@@ -151,11 +151,11 @@ class SearchIndexRepository {
     /** Whether the index, or an entry in it, was made by rules older than that version. */
     boolean isOlderThan(int version) {
         return jdbc.sql("select 1 where exists (select 1 from search_index where version < :version)"
-                                + " or exists (select 1 from search_entry where version < :version)")
-                        .param("version", version)
-                        .query(Integer.class)
-                        .optional()
-                        .isPresent();
+                        + " or exists (select 1 from search_entry where version < :version)")
+                .param("version", version)
+                .query(Integer.class)
+                .optional()
+                .isPresent();
     }
 
     /** Makes every entry count as old. */

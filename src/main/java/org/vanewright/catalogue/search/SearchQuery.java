@@ -23,7 +23,10 @@ import org.vanewright.engineering.input.Checks;
  * @param after where the page before ended; null for the first
  */
 public record SearchQuery(
-        String text, Map<Facet, Set<String>> choices, SearchSort sort, @Nullable SearchCursor after) {
+        String text,
+        Map<Facet, Set<String>> choices,
+        SearchSort sort,
+        @Nullable SearchCursor after) {
     /** Characters that may be typed. */
     public static final int LONGEST_TEXT = 200;
 
@@ -67,7 +70,10 @@ public record SearchQuery(
     private static Map<Facet, Set<String>> choices(List<String> facets, Checks checks) {
         Map<Facet, Set<String>> choices = new EnumMap<>(Facet.class);
         if (!checks.require(
-                facets.size() <= MOST_CHOICES, "facet", facets.size() + " times", "at most " + MOST_CHOICES + " times")) {
+                facets.size() <= MOST_CHOICES,
+                "facet",
+                facets.size() + " times",
+                "at most " + MOST_CHOICES + " times")) {
             return choices;
         }
         for (String text : facets) {

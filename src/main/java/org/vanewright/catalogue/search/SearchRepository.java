@@ -89,14 +89,17 @@ class SearchRepository {
      */
     List<SearchHit> page(Match match, SearchQuery query, SearchSort sort, int among, int most) {
         Map<String, Object> parameters = new HashMap<>(match.parameters());
-        String weight = sort == SearchSort.RELEVANCE ? match.weight() + " * e.prominence" : sort == SearchSort.EFFECT ? "effect_ppm" : "0";
+        String weight = sort == SearchSort.RELEVANCE
+                ? match.weight() + " * e.prominence"
+                : sort == SearchSort.EFFECT ? "effect_ppm" : "0";
         String found = "select e.*, " + weight + " as weight from search_entry e" + match.from() + " where "
                 + match.condition() + facets(query.choices(), parameters);
         if (sort == SearchSort.RELEVANCE) {
             found += " order by published_at desc, id desc fetch first " + among + " rows only";
         }
         String by = sort == SearchSort.EFFECT ? "effect_ppm" : "weight";
-        String order = sort == SearchSort.DATE ? "published_at desc, id desc" : by + " desc, published_at desc, id desc";
+        String order =
+                sort == SearchSort.DATE ? "published_at desc, id desc" : by + " desc, published_at desc, id desc";
         return jdbc.sql("select * from (" + found + ") f" + after(query.after(), sort, by, parameters) + " order by "
                         + order + " fetch first :most rows only")
                 .params(parameters)

@@ -90,10 +90,8 @@ public class SearchService {
             FacetCounts counts,
             List<SearchResult.Correction> corrections) {
         int total = counts.total();
-        SearchSort sort =
-                everything && query.sort() == SearchSort.RELEVANCE ? SearchSort.DATE : query.sort();
-        List<SearchHit> hits =
-                total == 0 ? List.of() : entries.page(match, query, sort, WEIGHED, limit + 1);
+        SearchSort sort = everything && query.sort() == SearchSort.RELEVANCE ? SearchSort.DATE : query.sort();
+        List<SearchHit> hits = total == 0 ? List.of() : entries.page(match, query, sort, WEIGHED, limit + 1);
         boolean more = hits.size() > limit;
         List<SearchHit> shown = more ? hits.subList(0, limit) : hits;
         return new SearchResult(

@@ -11,8 +11,7 @@ import org.jspecify.annotations.Nullable;
  * @param stems any of which will do, marked as the index marks them
  * @param beginning of a word that will do, too; null where another spelling stands for what was typed
  */
-record Term(
-        String typed, List<String> stems, @Nullable String beginning) {
+record Term(String typed, List<String> stems, @Nullable String beginning) {
     static Term of(String word) {
         return new Term(word, List.of(WordBag.stemMark(Words.stem(word))), word);
     }
@@ -21,7 +20,10 @@ record Term(
     static Term instead(String typed, List<String> near) {
         return new Term(
                 typed,
-                near.stream().map(w -> WordBag.stemMark(Words.stem(w))).distinct().toList(),
+                near.stream()
+                        .map(w -> WordBag.stemMark(Words.stem(w)))
+                        .distinct()
+                        .toList(),
                 null);
     }
 

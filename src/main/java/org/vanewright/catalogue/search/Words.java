@@ -30,8 +30,7 @@ final class Words {
         protected TokenStreamComponents createComponents(String field) {
             Tokenizer tokens = new StandardTokenizer();
             return new TokenStreamComponents(
-                    tokens,
-                    new ASCIIFoldingFilter(new LowerCaseFilter(new EnglishPossessiveFilter(tokens))));
+                    tokens, new ASCIIFoldingFilter(new LowerCaseFilter(new EnglishPossessiveFilter(tokens))));
         }
     };
 

@@ -32,15 +32,20 @@ class SearchApi {
     SearchBody search(
             @Parameter(description = "Words, each of which must be there in any of its forms, or begin a word that is")
                     @RequestParam(name = "q", required = false)
-                    @Nullable String q,
+                    @Nullable
+                    String q,
             @Parameter(description = "A facet and its value, such as kind:layout; of one facet any value will do")
                     @RequestParam(name = "facet", required = false)
-                    @Nullable List<String> facet,
-            @Parameter(description = "relevance, date or effect") @RequestParam(name = "sort", required = false)
-                    @Nullable String sort,
+                    @Nullable
+                    List<String> facet,
+            @Parameter(description = "relevance, date or effect")
+                    @RequestParam(name = "sort", required = false)
+                    @Nullable
+                    String sort,
             @Parameter(description = "The nextAfter of the page before")
                     @RequestParam(name = "after", required = false)
-                    @Nullable String after,
+                    @Nullable
+                    String after,
             @Parameter(description = "Most results wanted, 1 to 100")
                     @RequestParam(name = "limit", defaultValue = "" + SearchService.PER_PAGE)
                     int limit) {

@@ -53,8 +53,7 @@ public record SearchView(
      * @param address of it
      * @param current whether it is chosen
      */
-    public record Link(
-            String label, @Nullable Integer count, String address, boolean current) {}
+    public record Link(String label, @Nullable Integer count, String address, boolean current) {}
 
     /**
      * A facet with its values.

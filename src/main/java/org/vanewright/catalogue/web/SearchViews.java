@@ -50,8 +50,10 @@ class SearchViews {
                 address(query),
                 result.next() == null ? null : SearchView.address(query.parameters(), result.next()),
                 address(new SearchQuery(query.text(), Map.of(), query.sort(), null)),
-                result.weighed() == null ? null : "More fit than can be weighed: of the newest "
-                        + number(result.weighed()) + ", those that fit best come first.");
+                result.weighed() == null
+                        ? null
+                        : "More fit than can be weighed: of the newest " + number(result.weighed())
+                                + ", those that fit best come first.");
     }
 
     private static List<String> quoted(List<String> words) {
@@ -105,8 +107,8 @@ class SearchViews {
 
     private static SearchView.FacetView facet(SearchResult.FacetGroup group, SearchQuery query, Units units) {
         List<SearchView.Link> values = group.values().stream()
-                .map(v -> new SearchView.Link(
-                        label(v.value(), units), v.count(), toggled(query, v.value()), v.chosen()))
+                .map(v ->
+                        new SearchView.Link(label(v.value(), units), v.count(), toggled(query, v.value()), v.chosen()))
                 .toList();
         boolean open = OPEN.contains(group.facet()) || values.stream().anyMatch(SearchView.Link::current);
         return new SearchView.FacetView(group.facet().key(), group.facet().label(), values, open);

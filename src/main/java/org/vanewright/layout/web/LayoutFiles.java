@@ -85,8 +85,7 @@ class LayoutFiles {
         return thumbnails.send(
                 request,
                 layout,
-                () -> LayoutDrawings.thumbnail(
-                        planner.plan(layout.content()), "plan", new Units(UnitSystem.METRIC)));
+                () -> LayoutDrawings.thumbnail(planner.plan(layout.content()), "plan", new Units(UnitSystem.METRIC)));
     }
 
     @GetMapping(AT + "/stations.csv")

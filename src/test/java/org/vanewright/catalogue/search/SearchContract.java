@@ -91,7 +91,20 @@ abstract class SearchContract {
         values.add(FacetValue.named(Facet.KIND, kind));
         WordBag bag = new WordBag().add(Weight.NAME, name).add(Weight.NOTE, notes);
         put(new SearchEntry(
-                kind, slug, 1, name, "", null, false, "Club", at, ppm, null, 100, values.stream().sorted().toList(), bag));
+                kind,
+                slug,
+                1,
+                name,
+                "",
+                null,
+                false,
+                "Club",
+                at,
+                ppm,
+                null,
+                100,
+                values.stream().sorted().toList(),
+                bag));
     }
 
     private void put(SearchEntry entry) {
@@ -127,8 +140,18 @@ abstract class SearchContract {
 
     @ParameterizedTest
     @CsvSource({
-        "vanes, one", "VANE, one", "rotate, one", "rotating vanes, one", "Quill, one", "quillmere's, one", "triang, two",
-        "naca 4412, two", "44, two", "cafe, two", "the vane, one", "wing outer, one"
+        "vanes, one",
+        "VANE, one",
+        "rotate, one",
+        "rotating vanes, one",
+        "Quill, one",
+        "quillmere's, one",
+        "triang, two",
+        "naca 4412, two",
+        "44, two",
+        "cafe, two",
+        "the vane, one",
+        "wing outer, one"
     })
     void wordsAreFoundInAnyFormAndByTheirFirstLetters(String q, String slug) {
         publish("layout", "one", "Counter-rotating vane", "Of the Quillmere club, for the outer wing");
@@ -191,7 +214,8 @@ abstract class SearchContract {
         assertThat(slugs(found(null, "height:6-8", "height:10-15", "kind:layout")))
                 .containsExactly("c", "b", "a");
         assertThat(slugs(found(null, "position:8-12", "height:10-15"))).containsExactly("c");
-        assertThat(slugs(found("vane", "position:20-40", "height:6-8", "kind:layout"))).containsExactly("b");
+        assertThat(slugs(found("vane", "position:20-40", "height:6-8", "kind:layout")))
+                .containsExactly("b");
     }
 
     @Test
@@ -289,7 +313,19 @@ abstract class SearchContract {
             begun.countDown();
             index.put(
                     new SearchEntry(
-                            "layout", "kite", 1, "Kite", "", null, false, "Club", START, -1, null, 100, List.of(),
+                            "layout",
+                            "kite",
+                            1,
+                            "Kite",
+                            "",
+                            null,
+                            false,
+                            "Club",
+                            START,
+                            -1,
+                            null,
+                            100,
+                            List.of(),
                             new WordBag().add(Weight.NAME, "Kite")),
                     SearchIndexer.VERSION);
         });
@@ -316,10 +352,50 @@ abstract class SearchContract {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "'", "\"", "';drop table search_entry;--", "vane' | 'x", "a & b | !c", ":*", "vane:*", "<->", "\\",
-                "\\'", "%", "_", "vane%", "(((", ")", "!!", "*", "?", "??", "{", "${x}", ":words", "@@", "$1", "~",
-                "\u00a0", "\u200bvane", "ﬁn", "🛩", "🛩 vane", "…", "<script>", "&lt;", "='vane'", "=vane", "0.08.",
-                "1e999", "null", "x'00'", "vane -- comment", "/* vane */", "ΚΑΛΗΜΕΡΑ", "Ы", "日本語"
+                "'",
+                "\"",
+                "';drop table search_entry;--",
+                "vane' | 'x",
+                "a & b | !c",
+                ":*",
+                "vane:*",
+                "<->",
+                "\\",
+                "\\'",
+                "%",
+                "_",
+                "vane%",
+                "(((",
+                ")",
+                "!!",
+                "*",
+                "?",
+                "??",
+                "{",
+                "${x}",
+                ":words",
+                "@@",
+                "$1",
+                "~",
+                "\u00a0",
+                "\u200bvane",
+                "ﬁn",
+                "🛩",
+                "🛩 vane",
+                "…",
+                "<script>",
+                "&lt;",
+                "='vane'",
+                "=vane",
+                "0.08.",
+                "1e999",
+                "null",
+                "x'00'",
+                "vane -- comment",
+                "/* vane */",
+                "ΚΑΛΗΜΕΡΑ",
+                "Ы",
+                "日本語"
             })
     void whatLooksLikeAnOperatorIsNone(String q) {
         publish("layout", "kite", "Vane", "🛩 καλημερα");
@@ -341,9 +417,7 @@ abstract class SearchContract {
 
     @Test
     void longTextsAndManyWordsAreKept() {
-        String many = IntStream.range(0, 3000)
-                .mapToObj(i -> "word" + i)
-                .collect(Collectors.joining(" "));
+        String many = IntStream.range(0, 3000).mapToObj(i -> "word" + i).collect(Collectors.joining(" "));
         publish("layout", "long", "x".repeat(200), many + " " + "y".repeat(5000));
         assertThat(slugs(found("word7 word8 word9"))).containsExactly("long");
         assertThat(slugs(found("x".repeat(200)))).containsExactly("long");
@@ -357,9 +431,14 @@ abstract class SearchContract {
         together.executeWithoutResult(status -> index.outdate());
         assertThat(index.isOlderThan(SearchIndexer.VERSION)).isTrue();
         assertThat(index.claim(false, START, START.plusSeconds(60))).isTrue();
-        assertThat(index.claim(false, START.plusSeconds(59), START.plusSeconds(120))).as("taken").isFalse();
-        assertThat(index.claim(true, START.plusSeconds(59), START.plusSeconds(120))).isTrue();
-        assertThat(index.claim(false, START.plusSeconds(121), START.plusSeconds(180))).as("silent").isTrue();
+        assertThat(index.claim(false, START.plusSeconds(59), START.plusSeconds(120)))
+                .as("taken")
+                .isFalse();
+        assertThat(index.claim(true, START.plusSeconds(59), START.plusSeconds(120)))
+                .isTrue();
+        assertThat(index.claim(false, START.plusSeconds(121), START.plusSeconds(180)))
+                .as("silent")
+                .isTrue();
         together.executeWithoutResult(status -> index.finish(SearchIndexer.VERSION));
         assertThat(found("vane").total()).as("what was not made anew is gone").isZero();
     }

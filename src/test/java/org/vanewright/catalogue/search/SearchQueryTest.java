@@ -62,7 +62,8 @@ class SearchQueryTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"x", "!!", "MSAyIDM=", "MSAyIDM ", "LTk5OTk5OTk5OTk5OTkgMSAx", "MSA5OTk5OTk5OTk5OTk5OTk5OTkgMQ"})
+    @ValueSource(
+            strings = {"x", "!!", "MSAyIDM=", "MSAyIDM ", "LTk5OTk5OTk5OTk5OTkgMSAx", "MSA5OTk5OTk5OTk5OTk5OTk5OTkgMQ"})
     void aCursorOfOnesOwnMakingIsRefused(String after) {
         assertThat(refused(null, null, null, after)).containsExactly("after");
     }

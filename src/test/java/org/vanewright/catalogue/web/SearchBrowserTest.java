@@ -20,7 +20,8 @@ class SearchBrowserTest extends BrowserTest {
         assertFits(page);
         assertAccessible(page);
         screenshot(page, "search-" + NARROW);
-        page.locator(".facets a", new Page.LocatorOptions().setHasText("Layout")).click();
+        page.locator(".facets a", new Page.LocatorOptions().setHasText("Layout"))
+                .click();
         assertThat(page.locator(".chips li").first()).containsText("Kind: Layout");
         page.locator(".facets summary", new Page.LocatorOptions().setHasText("Arrangement"))
                 .click();

@@ -58,7 +58,8 @@ class SearchPagesTest extends ServerTest {
     @Test
     void facetsAreChosenAndRemovedOneByOneInTheAddress() {
         Document page = page("/search?q=quillmere&sort=date", 200);
-        Element layouts = page.select(".facets a:has(.value:matchesOwn(^Layout$))").get(0);
+        Element layouts =
+                page.select(".facets a:has(.value:matchesOwn(^Layout$))").get(0);
         int count = Integer.parseInt(layouts.select(".count").first().ownText().strip());
         Document narrowed = page(layouts.attr("href"), 200);
         assertThat(found(narrowed)).isNotEmpty().allMatch(a -> a.startsWith("/layouts/"));
@@ -89,14 +90,19 @@ class SearchPagesTest extends ServerTest {
 
     @Test
     void whatIsPublishedIsFoundAtOnceAndWhatIsWithdrawnIsNot() {
-        ObjectNode device = (ObjectNode) json(get("/api/v1/devices/rectangular-vane-8-by-20"), 200).get("content");
+        ObjectNode device = (ObjectNode)
+                json(get("/api/v1/devices/rectangular-vane-8-by-20"), 200).get("content");
         device.put("name", "Zebrafinch searched vane");
         String address = shipped("devices", device);
         assertThat(found(page("/search?q=zebrafinches", 200))).containsExactly(address);
         JsonNode body = api("q=zebrafinch&facet=planform:rectangular");
         assertThat(body.get("total").asInt()).isEqualTo(1);
         assertThat(body.get("items").get(0).get("path").asString()).isEqualTo(address);
-        assertThat(api("q=zebrafinch&facet=planform:ogival").get("withOneFacetLess").get(0).get("total").asInt())
+        assertThat(api("q=zebrafinch&facet=planform:ogival")
+                        .get("withOneFacetLess")
+                        .get(0)
+                        .get("total")
+                        .asInt())
                 .isEqualTo(1);
         publishing().withdraw("devices", new RevisionRef(address.replaceFirst(".*/", ""), 1), "Tried only");
         assertThat(api("q=zebrafinch").get("total").asInt()).isZero();
@@ -109,12 +115,14 @@ class SearchPagesTest extends ServerTest {
         layout.put("name", "Kittiwake layout");
         String address = shipped("layouts", layout);
         String slug = address.replaceFirst(".*/", "");
-        assertThat(api("q=kittiwake&facet=flown:not-flown").get("total").asInt()).isEqualTo(1);
+        assertThat(api("q=kittiwake&facet=flown:not-flown").get("total").asInt())
+                .isEqualTo(1);
 
-        ObjectNode campaign = (ObjectNode)
-                json(get("/api/v1/campaigns/clean-stall-with-pairs-over-the-taper"), 200).get("content");
+        ObjectNode campaign = (ObjectNode) json(get("/api/v1/campaigns/clean-stall-with-pairs-over-the-taper"), 200)
+                .get("content");
         campaign.put("name", "Kittiwake campaign");
-        ObjectNode flown = (ObjectNode) campaign.get("plan").get("configurations").get(1).get("layout");
+        ObjectNode flown =
+                (ObjectNode) campaign.get("plan").get("configurations").get(1).get("layout");
         flown.put("slug", slug).put("revision", 1);
         String flights = shipped("campaigns", campaign).replaceFirst(".*/", "");
         JsonNode body = api("q=kittiwake&facet=kind:layout&facet=interval:excludes-zero&sort=effect");
@@ -123,7 +131,8 @@ class SearchPagesTest extends ServerTest {
         assertThat(body.get("items").get(0).get("measured").asString()).startsWith("Stall speed lower by");
 
         publishing().withdraw("campaigns", new RevisionRef(flights, 1), "Tried only");
-        assertThat(api("q=kittiwake&facet=flown:not-flown").get("total").asInt()).isEqualTo(1);
+        assertThat(api("q=kittiwake&facet=flown:not-flown").get("total").asInt())
+                .isEqualTo(1);
     }
 
     @Test
@@ -133,14 +142,22 @@ class SearchPagesTest extends ServerTest {
                 api("limit=3&sort=date&after=" + first.get("nextAfter").asString());
         assertThat(first.get("items").size()).isEqualTo(3);
         assertThat(second.get("items").get(0).get("publishedAt").asString())
-                .isLessThanOrEqualTo(first.get("items").get(2).get("publishedAt").asString());
+                .isLessThanOrEqualTo(
+                        first.get("items").get(2).get("publishedAt").asString());
         assertThat(second.get("items").get(0)).isNotEqualTo(first.get("items").get(2));
     }
 
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "facet=colour:red", "facet=kind", "sort=best", "after=x", "limit=0", "limit=101", "limit=many", "q=a%00b",
+                "facet=colour:red",
+                "facet=kind",
+                "sort=best",
+                "after=x",
+                "limit=0",
+                "limit=101",
+                "limit=many",
+                "q=a%00b",
                 "q=%E2%80%AEb"
             })
     void badParametersAreProblemsWithTheirField(String query) {
@@ -148,8 +165,7 @@ class SearchPagesTest extends ServerTest {
         JsonNode problem = json(response, 400);
         assertThat(response.headers().firstValue("Content-Type").orElse("")).startsWith("application/problem+json");
         if (!query.equals("limit=many")) {
-            assertThat(problem.get("errors").get(0).get("field").asString())
-                    .isEqualTo(query.replaceFirst("=.*", ""));
+            assertThat(problem.get("errors").get(0).get("field").asString()).isEqualTo(query.replaceFirst("=.*", ""));
         }
     }
 
@@ -165,7 +181,8 @@ class SearchPagesTest extends ServerTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"'", "\" or 1=1", "<script>alert(1)</script>", "a & !b", ":*", "%", "\\", "{{7*7}}", "${7*7}"})
+    @ValueSource(
+            strings = {"'", "\" or 1=1", "<script>alert(1)</script>", "a & !b", ":*", "%", "\\", "{{7*7}}", "${7*7}"})
     void whatLooksLikeCodeIsText(String q) {
         Document page = page("/search?q=" + encoded(q), 200);
         assertThat(page.expectFirst("#q").val()).isEqualTo(q);
