@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 import org.vanewright.catalogue.FacetValue;
+import org.vanewright.catalogue.MeasuredEffects.Concerned;
 import org.vanewright.platform.Downloads;
 
 /**
@@ -179,11 +180,18 @@ class SearchIndexRepository {
                 == 1;
     }
 
-    /** The whole index is of that version now; whatever is older belongs to nothing that is published. */
-    void finish(int version) {
-        jdbc.sql("delete from search_entry where version < :version")
+    /** Entries that were made by rules older than that version. */
+    List<Concerned> outdated(int version, int most) {
+        return jdbc.sql("select kind, slug from search_entry where version < :version order by id"
+                        + " fetch first :most rows only")
                 .param("version", version)
-                .update();
+                .param("most", most)
+                .query((row, n) -> new Concerned(row.getString("kind"), row.getString("slug")))
+                .list();
+    }
+
+    /** The whole index is of that version now. */
+    void finish(int version) {
         words.prune();
         jdbc.sql("update search_index set version = :version, claimed_until = null where id = 1")
                 .param("version", version)

@@ -81,8 +81,23 @@ class SearchIndexer {
         return made == null ? 0 : made;
     }
 
+    /**
+     * Makes some of the entries anew that older rules made; what is not published any more goes.
+     *
+     * @return whether there were any
+     */
+    boolean refreshOutdated(int most) {
+        return Boolean.TRUE.equals(together.execute(status -> {
+            index.hold();
+            List<Concerned> outdated = index.outdated(VERSION, most);
+            outdated.forEach(c -> refresh(c.kind(), c.slug()));
+            return !outdated.isEmpty();
+        }));
+    }
+
     private void refresh(String kind, String slug) {
-        records.ofKind(kind).ifPresent(service -> refresh(service, slug));
+        records.ofKind(kind)
+                .ifPresentOrElse(service -> refresh(service, slug), () -> index.remove(kind, slug));
     }
 
     private <T extends RecordContent> void refresh(RecordService<T> service, String slug) {

@@ -70,7 +70,7 @@ class SearchRebuild {
         if (settings.rebuild()) {
             outdate();
         }
-        wake();
+        executor.execute(this::look);
     }
 
     /** Makes every entry count as old. */
@@ -88,7 +88,7 @@ class SearchRebuild {
 
     @Scheduled(initialDelay = 60, fixedDelay = 60, timeUnit = TimeUnit.SECONDS)
     void lookForWhatWasLeft() {
-        wake();
+        executor.execute(this::look);
     }
 
     /** Without interrupting, which would close the file of a database beneath it. */
@@ -118,6 +118,10 @@ class SearchRebuild {
         int made = 0;
         for (RecordService<?> service : records.services()) {
             made += rebuild(service);
+        }
+        // What is no longer published, and what an instance of an older version has written meanwhile.
+        while (!stopped && indexer.refreshOutdated(AT_ONCE)) {
+            claim(true);
         }
         if (stopped) {
             return;

@@ -60,7 +60,7 @@ class SearchPagesTest extends ServerTest {
         Document page = page("/search?q=quillmere&sort=date", 200);
         Element layouts =
                 page.select(".facets a:has(.value:matchesOwn(^Layout$))").get(0);
-        int count = Integer.parseInt(layouts.select(".count").first().ownText().strip());
+        int count = Integer.parseInt(layouts.expectFirst(".count").ownText().strip());
         Document narrowed = page(layouts.attr("href"), 200);
         assertThat(found(narrowed)).isNotEmpty().allMatch(a -> a.startsWith("/layouts/"));
         assertThat(narrowed.select("#found-heading").text()).startsWith(count + " results for “quillmere”");
