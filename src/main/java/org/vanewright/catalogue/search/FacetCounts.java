@@ -29,6 +29,7 @@ final class FacetCounts {
      * @param values by their numbers
      * @param entries how many
      */
+    @SuppressWarnings("ArrayRecordComponent") // never compared; there are tens of thousands
     record Group(int[] values, int entries) {}
 
     private FacetCounts(Map<Facet, Set<String>> choices, List<FacetValue> values) {

@@ -96,8 +96,7 @@ class SearchIndexer {
     }
 
     private void refresh(String kind, String slug) {
-        records.ofKind(kind)
-                .ifPresentOrElse(service -> refresh(service, slug), () -> index.remove(kind, slug));
+        records.ofKind(kind).ifPresentOrElse(service -> refresh(service, slug), () -> index.remove(kind, slug));
     }
 
     private <T extends RecordContent> void refresh(RecordService<T> service, String slug) {

@@ -35,12 +35,8 @@ public record SearchQuery(
 
     private static final int MOST_CHOICES = 40;
 
-    /** Everything published, newest first. */
-    public static final SearchQuery EVERYTHING = new SearchQuery("", Map.of(), SearchSort.RELEVANCE, null);
-
     /**
-     * From the parameters of an address. Problems are named {@code q}, {@code facet}, {@code sort} and {@code after}; what
-     * has one is left out.
+     * From the parameters of an address. Problems are named as the parameters are; what has one is left out.
      *
      * @param facets such as {@code chord:1200-1500}
      */

@@ -14,6 +14,7 @@ import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
+import org.springframework.transaction.annotation.Transactional;
 import org.vanewright.catalogue.Facet;
 import org.vanewright.catalogue.FacetValue;
 import org.vanewright.catalogue.search.WordIndexRepository.Match;
@@ -25,6 +26,9 @@ import org.vanewright.catalogue.search.WordIndexRepository.Match;
 class SearchRepository {
     /** A statement has so many parameters at most; a database refuses tens of thousands. */
     private static final int MOST_NAMED = 1000;
+
+    private static final int ROWS_AT_ONCE = 2000;
+    private static final int VALUES_OF_MOST = 12;
 
     private final JdbcClient jdbc;
 
@@ -51,16 +55,23 @@ class SearchRepository {
                 .list();
     }
 
-    /** The facet values of each set; of every set there is where many are asked for. */
+    /**
+     * The facet values of each set; of every set there is where many are asked for, read bit by bit, since those are as many
+     * as there are entries at worst.
+     */
+    @Transactional(readOnly = true)
     Map<Long, List<FacetValue>> signatures(List<Long> ids) {
+        boolean all = ids.size() > MOST_NAMED;
+        Map<FacetValue, FacetValue> alike = new HashMap<>();
         Map<Long, List<FacetValue>> found = new HashMap<>();
-        boolean most = ids.size() > MOST_NAMED;
         jdbc.sql("select signature_id, facet, choice, label, place from search_facet"
-                        + (most ? "" : " where signature_id in (:ids)"))
-                .param("ids", most ? List.of() : ids)
+                        + (all ? "" : " where signature_id in (:ids)"))
+                .withFetchSize(ROWS_AT_ONCE)
+                .param("ids", all ? List.of() : ids)
                 .query(row -> {
-                    found.computeIfAbsent(row.getLong("signature_id"), id -> new ArrayList<>())
-                            .add(value(row));
+                    FacetValue value = value(row);
+                    found.computeIfAbsent(row.getLong("signature_id"), id -> new ArrayList<>(VALUES_OF_MOST))
+                            .add(alike.computeIfAbsent(value, v -> v));
                 });
         return found;
     }
