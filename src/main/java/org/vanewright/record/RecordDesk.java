@@ -84,6 +84,11 @@ public class RecordDesk {
         events.publishEvent(event);
     }
 
+    /** Tells those who keep something beside what is public, before the change is there to be seen. */
+    void tell(PublicChange change) {
+        events.publishEvent(change);
+    }
+
     /** Tells those who keep something beside a draft, before the change is there to be seen. */
     void tell(DraftDiscarded event) {
         events.publishEvent(event);

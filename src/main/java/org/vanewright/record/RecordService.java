@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.vanewright.engineering.input.Checks;
 import org.vanewright.engineering.input.FieldProblem;
@@ -184,13 +185,21 @@ public abstract class RecordService<T extends RecordContent> {
     /** Publishes a new record at once, without asking who: only for data that comes with the service. */
     public Revision<T> createShipped(T content, String contributor, @Nullable RevisionRef derivedFrom) {
         requireValid(content);
-        return records.publishNew(content, contributor, derivedFrom);
+        return shipped(() -> records.publishNew(content, contributor, derivedFrom));
     }
 
     /** Publishes the next revision at once, without asking who: only for data that comes with the service. */
     public Revision<T> reviseShipped(RevisionRef base, T content, String contributor) {
         requireValid(content);
-        return records.publishNext(base, content, contributor);
+        return shipped(() -> records.publishNext(base, content, contributor));
+    }
+
+    private Revision<T> shipped(Supplier<Revision<T>> publication) {
+        return desk.together(() -> {
+            Revision<T> revision = publication.get();
+            desk.tell(new PublicChange(kind, revision.slug()));
+            return revision;
+        });
     }
 
     private void requireValid(T content) {

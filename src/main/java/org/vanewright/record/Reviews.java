@@ -50,6 +50,7 @@ public final class Reviews<T extends RecordContent> {
             }
             records.publish(waiting, person.name());
             moveDraft(waiting, DraftState.PUBLISHED);
+            desk.tell(new PublicChange(service.kind(), ref.slug()));
             desk.log(person, "revision.published", service.subject(ref), "sha256 " + waiting.sha256());
             return service.exactly(ref);
         }));
@@ -95,6 +96,7 @@ public final class Reviews<T extends RecordContent> {
                 throw new DraftClosedException("Revision " + ref.revision() + " is not published.");
             }
             close(revision, RecordState.WITHDRAWN, person, reason);
+            desk.tell(new PublicChange(service.kind(), ref.slug()));
             desk.log(person, "revision.withdrawn", service.subject(ref), reason);
             return service.exactly(ref);
         }));

@@ -18,7 +18,7 @@ class MigrationTest {
         try (var database = Databases.empty(engine)) {
             Flyway flyway = Flyway.configure()
                     .dataSource(database)
-                    .locations("classpath:db/migration")
+                    .locations(Databases.migrations(engine))
                     .load();
             int pending = flyway.info().pending().length;
             assertThat(flyway.migrate().migrationsExecuted).isEqualTo(pending).isPositive();
@@ -39,7 +39,7 @@ class MigrationTest {
         try (var database = Databases.empty(engine)) {
             Flyway.configure()
                     .dataSource(database)
-                    .locations("classpath:db/migration")
+                    .locations(Databases.migrations(engine))
                     .load()
                     .migrate();
             database.getHikariPoolMXBean().softEvictConnections();

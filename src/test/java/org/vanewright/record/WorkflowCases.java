@@ -450,6 +450,10 @@ abstract class WorkflowCases {
                         RecordState.SUBMITTED,
                         RecordState.PUBLISHED,
                         RecordState.WITHDRAWN);
+        assertThat(shop().changed)
+                .as("what is public changed twice")
+                .extracting(PublicChange::slug)
+                .containsExactly(third.slug(), third.slug());
         assertThat(shop().discarded).extracting(DraftDiscarded::kind).containsExactly("airframe");
     }
 

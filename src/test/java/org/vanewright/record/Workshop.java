@@ -13,6 +13,7 @@ import java.util.function.Supplier;
 import org.springframework.context.annotation.AnnotationConfigApplicationContext;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.jdbc.support.JdbcTransactionManager;
+import org.springframework.transaction.support.TransactionSynchronizationManager;
 import org.vanewright.audit.AuditEntry;
 import org.vanewright.audit.AuditFilter;
 import org.vanewright.audit.AuditLog;
@@ -30,6 +31,7 @@ final class Workshop implements AutoCloseable {
 
     final SteppingClock clock = new SteppingClock();
     final List<RevisionEvent> told = new ArrayList<>();
+    final List<PublicChange> changed = new ArrayList<>();
     final List<DraftDiscarded> discarded = new ArrayList<>();
     final NoteService notes;
     final OwnDrafts ownDrafts;
@@ -57,6 +59,11 @@ final class Workshop implements AutoCloseable {
                     synchronized (told) {
                         if (event instanceof RevisionEvent of) {
                             told.add(of);
+                        } else if (event instanceof PublicChange change) {
+                            if (!TransactionSynchronizationManager.isActualTransactionActive()) {
+                                throw new IllegalStateException("told outside of the transaction that changes it");
+                            }
+                            changed.add(change);
                         } else {
                             discarded.add((DraftDiscarded) event);
                         }

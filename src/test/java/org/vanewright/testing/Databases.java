@@ -1,6 +1,7 @@
 package org.vanewright.testing;
 
 import com.zaxxer.hikari.HikariDataSource;
+import java.util.Locale;
 import java.util.UUID;
 import java.util.function.Function;
 import org.flywaydb.core.Flyway;
@@ -43,12 +44,19 @@ public final class Databases {
         return source;
     }
 
+    /** Where the migrations of that database are, as in the service's own configuration. */
+    public static String[] migrations(Engine engine) {
+        return new String[] {
+            "classpath:db/migration", "classpath:db/vendor/" + engine.name().toLowerCase(Locale.ROOT)
+        };
+    }
+
     /** A fresh database after all migrations. */
     public static HikariDataSource migrated(Engine engine) {
         HikariDataSource source = empty(engine);
         Flyway.configure()
                 .dataSource(source)
-                .locations("classpath:db/migration")
+                .locations(migrations(engine))
                 .load()
                 .migrate();
         return source;

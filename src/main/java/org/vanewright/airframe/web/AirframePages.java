@@ -2,15 +2,20 @@ package org.vanewright.airframe.web;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestAttribute;
 import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.context.request.WebRequest;
 import org.vanewright.airframe.AirframeDocument;
 import org.vanewright.airframe.AirframeService;
+import org.vanewright.platform.Thumbnails;
+import org.vanewright.platform.page.UnitSystem;
 import org.vanewright.platform.page.Units;
+import org.vanewright.record.RecordNotFoundException;
 import org.vanewright.record.RecordPage;
 import org.vanewright.record.Revision;
 import org.vanewright.record.RevisionRef;
@@ -22,9 +27,11 @@ class AirframePages {
     private static final int PER_PAGE = 12;
 
     private final AirframeService airframes;
+    private final Thumbnails thumbnails;
 
-    AirframePages(AirframeService airframes) {
+    AirframePages(AirframeService airframes, Thumbnails thumbnails) {
         this.airframes = airframes;
+        this.thumbnails = thumbnails;
     }
 
     /**
@@ -65,6 +72,18 @@ class AirframePages {
             @RequestAttribute("units") Units units,
             Model model) {
         return show(airframes.exactly(new RevisionRef(slug, number)), units, model);
+    }
+
+    /** A small drawing of the wing, for lists that load it by itself. */
+    @GetMapping("/airframes/" + RecordPaths.REVISION + Thumbnails.FILE)
+    ResponseEntity<byte[]> thumbnail(
+            @PathVariable("slug") String slug, @PathVariable("number") int number, WebRequest request) {
+        Revision<AirframeDocument> revision = airframes.exactly(new RevisionRef(slug, number));
+        return thumbnails.send(
+                request,
+                revision,
+                () -> AirframeDrawings.thumbnail(revision.content(), "plan", new Units(UnitSystem.METRIC))
+                        .orElseThrow(() -> new RecordNotFoundException("airframe", slug, number)));
     }
 
     private String show(Revision<AirframeDocument> revision, Units units, Model model) {

@@ -56,7 +56,8 @@ public class Outcomes {
                 .toList();
     }
 
-    private List<Outcome> of(Revision<CampaignDocument> revision) {
+    /** Of one campaign, of every configuration that was flown. */
+    List<Outcome> of(Revision<CampaignDocument> revision) {
         Optional<ReducedCampaign> reduced = reductions.of(revision);
         String aircraft = campaigns
                 .airframe(revision.content())

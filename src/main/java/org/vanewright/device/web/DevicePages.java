@@ -4,17 +4,20 @@ import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestAttribute;
 import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.context.request.WebRequest;
 import org.vanewright.device.DeviceDocument;
 import org.vanewright.device.DeviceService;
 import org.vanewright.device.DeviceSolids;
 import org.vanewright.engineering.input.InvalidInputException;
 import org.vanewright.engineering.solid.Mesh;
+import org.vanewright.platform.Thumbnails;
 import org.vanewright.platform.form.Form;
 import org.vanewright.platform.page.Units;
 import org.vanewright.record.RecordPage;
@@ -30,11 +33,13 @@ class DevicePages {
     private final DeviceService devices;
     private final DeviceSolids solids;
     private final DeviceFigures figures;
+    private final Thumbnails thumbnails;
 
-    DevicePages(DeviceService devices, DeviceSolids solids, DeviceFigures figures) {
+    DevicePages(DeviceService devices, DeviceSolids solids, DeviceFigures figures, Thumbnails thumbnails) {
         this.devices = devices;
         this.solids = solids;
         this.figures = figures;
+        this.thumbnails = thumbnails;
     }
 
     /**
@@ -59,6 +64,14 @@ class DevicePages {
         model.addAttribute("first", cursor == null);
         model.addAttribute("nextCursor", page.nextCursor());
         return "device/browse";
+    }
+
+    /** A small still view, for lists that load it by itself. */
+    @GetMapping("/devices/" + RecordPaths.REVISION + Thumbnails.FILE)
+    ResponseEntity<byte[]> thumbnail(
+            @PathVariable("slug") String slug, @PathVariable("number") int number, WebRequest request) {
+        Revision<DeviceDocument> revision = devices.exactly(new RevisionRef(slug, number));
+        return thumbnails.send(request, revision, () -> figures.thumbnail(revision));
     }
 
     @GetMapping("/devices/" + RecordPaths.SLUG)

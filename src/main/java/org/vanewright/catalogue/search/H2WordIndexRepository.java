@@ -1,0 +1,118 @@
+package org.vanewright.catalogue.search;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.springframework.jdbc.core.JdbcTemplate;
+import org.springframework.jdbc.core.simple.JdbcClient;
+
+/**
+ * Words in tables of our own with indexes. Those that come with H2 are not changed in the transaction that changes the
+ * record, or live in files beside the database.
+ */
+final class H2WordIndexRepository implements WordIndexRepository {
+    /** A stem counts so much more than a mere beginning. */
+    private static final int STEM_FACTOR = 3;
+
+    private final JdbcClient jdbc;
+    private final JdbcTemplate batches;
+
+    H2WordIndexRepository(JdbcTemplate template) {
+        this.jdbc = JdbcClient.create(template);
+        this.batches = template;
+    }
+
+    @Override
+    public Match match(List<Term> terms) {
+        List<String> each = new ArrayList<>();
+        Map<String, Object> parameters = new HashMap<>();
+        for (int i = 0; i < terms.size(); i++) {
+            each.add(points(i, terms.get(i), parameters));
+        }
+        String from = " join (select entry_id, sum(points) as weight from (" + String.join(" union all ", each)
+                + ") t group by entry_id having count(*) = " + terms.size() + ") w on w.entry_id = e.id";
+        return new Match(from, "1 = 1", "w.weight", parameters);
+    }
+
+    /** Entries with one of the terms, each once, with the best of what fits. */
+    private static String points(int i, Term term, Map<String, Object> parameters) {
+        parameters.put("s" + i, term.stems());
+        String found =
+                "select entry_id, " + STEM_FACTOR + " * weight as points from search_word where word in (:s" + i + ")";
+        String beginning = term.beginning();
+        if (beginning != null) {
+            parameters.put("p" + i, beginning);
+            parameters.put("u" + i, WordIndexRepository.beyond(beginning));
+            found += " union all select entry_id, weight as points from search_word where word >= :p" + i
+                    + " and word < :u" + i;
+        }
+        return "select entry_id, max(points) as points from (" + found + ") t" + i + " group by entry_id";
+    }
+
+    @Override
+    public List<Near> near(List<String> typed, int most) {
+        List<String> asked = new ArrayList<>();
+        Map<String, Object> parameters = new HashMap<>();
+        for (int i = 0; i < typed.size(); i++) {
+            String word = typed.get(i);
+            asked.add("(select cast(:t" + i + " as varchar) as typed, word from search_trigram where trigram in (:g" + i
+                    + ") group by word order by count(*) desc, abs(char_length(word) - " + word.length()
+                    + ") fetch first " + most + " rows only)");
+            parameters.put("t" + i, word);
+            parameters.put("g" + i, trigrams(word));
+        }
+        return jdbc.sql(String.join(" union all ", asked))
+                .params(parameters)
+                .query((row, n) -> new Near(row.getString("typed"), row.getString("word")))
+                .list();
+    }
+
+    private static Set<String> trigrams(String word) {
+        String padded = "  " + word + " ";
+        Set<String> trigrams = new LinkedHashSet<>();
+        for (int i = 0; i + 3 <= padded.length(); i++) {
+            trigrams.add(padded.substring(i, i + 3));
+        }
+        return trigrams;
+    }
+
+    @Override
+    public void put(long entry, WordBag words) {
+        batches.update("delete from search_word where entry_id = ?", entry);
+        List<Object[]> marks = new ArrayList<>();
+        words.marks()
+                .forEach((mark, weights) -> marks.add(new Object[] {
+                    mark, entry, weights.stream().mapToInt(Weight::points).max().orElse(0)
+                }));
+        batches.batchUpdate("insert into search_word (word, entry_id, weight) values (?, ?, ?)", marks);
+        List<String> fresh = fresh(words);
+        batches.batchUpdate(
+                "insert into search_vocabulary (word, stem) values (?, ?)",
+                fresh.stream().map(w -> new Object[] {w, Words.stem(w)}).toList());
+        batches.batchUpdate(
+                "insert into search_trigram (trigram, word) values (?, ?)",
+                fresh.stream()
+                        .flatMap(w -> trigrams(w).stream().map(t -> new Object[] {t, w}))
+                        .toList());
+    }
+
+    private List<String> fresh(WordBag words) {
+        if (words.words().isEmpty()) {
+            return List.of();
+        }
+        Set<String> known = Set.copyOf(jdbc.sql("select word from search_vocabulary where word in (:words)")
+                .param("words", words.words())
+                .query(String.class)
+                .list());
+        return words.words().stream().filter(w -> !known.contains(w)).toList();
+    }
+
+    @Override
+    public void prune() {
+        batches.update("delete from search_vocabulary v where not exists"
+                + " (select 1 from search_word w where w.word = v.word)");
+    }
+}

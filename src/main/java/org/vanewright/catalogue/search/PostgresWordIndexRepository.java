@@ -1,0 +1,89 @@
+package org.vanewright.catalogue.search;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.springframework.jdbc.core.simple.JdbcClient;
+
+/**
+ * Words in a {@code tsvector} with a GIN index, near ones by {@code pg_trgm}. Words hold letters, digits and dots only, so
+ * that nothing typed is ever an operator.
+ */
+final class PostgresWordIndexRepository implements WordIndexRepository {
+    private final JdbcClient jdbc;
+
+    PostgresWordIndexRepository(JdbcClient jdbc) {
+        this.jdbc = jdbc;
+    }
+
+    /** Fits are weighed by any of the words, since rank by all of them goes by distances, which entries do not keep. */
+    @Override
+    public Match match(List<Term> terms) {
+        List<String> each =
+                terms.stream().map(PostgresWordIndexRepository::anyOf).toList();
+        Map<String, Object> parameters = new HashMap<>();
+        parameters.put("words", each.stream().map(t -> "(" + t + ")").collect(Collectors.joining(" & ")));
+        parameters.put("ranked", String.join(" | ", each));
+        return new Match(
+                "",
+                "e.words @@ cast(:words as tsquery)",
+                "cast(round(1000000 * ts_rank('{0.1, 0.2, 0.4, 1}', e.words, cast(:ranked as tsquery))) as bigint)",
+                parameters);
+    }
+
+    private static String anyOf(Term term) {
+        List<String> ways = new ArrayList<>();
+        term.stems().forEach(stem -> ways.add("'" + stem + "'"));
+        if (term.beginning() != null) {
+            ways.add("'" + term.beginning() + "':*");
+        }
+        return String.join(" | ", ways);
+    }
+
+    @Override
+    public List<Near> near(List<String> typed, int most) {
+        List<String> asked = new ArrayList<>();
+        Map<String, Object> parameters = new HashMap<>();
+        for (int i = 0; i < typed.size(); i++) {
+            String word = "cast(:t" + i + " as text)";
+            asked.add("(select " + word + " as typed, word from search_vocabulary order by word <-> " + word
+                    + " fetch first " + most + " rows only)");
+            parameters.put("t" + i, typed.get(i));
+        }
+        return jdbc.sql(String.join(" union all ", asked))
+                .params(parameters)
+                .query((row, n) -> new Near(row.getString("typed"), row.getString("word")))
+                .list();
+    }
+
+    @Override
+    public void put(long entry, WordBag words) {
+        String vector = words.marks().entrySet().stream()
+                .map(mark -> "'" + mark.getKey() + "':"
+                        + mark.getValue().stream()
+                                .map(w -> (w.ordinal() + 1) + "" + w.letter())
+                                .collect(Collectors.joining(",")))
+                .collect(Collectors.joining(" "));
+        jdbc.sql("update search_entry set words = cast(:words as tsvector) where id = :id")
+                .param("words", vector)
+                .param("id", entry)
+                .update();
+        String[] all = words.words().toArray(String[]::new);
+        String[] stems = words.words().stream().map(Words::stem).toArray(String[]::new);
+        jdbc.sql(
+                        "insert into search_vocabulary (word, stem)"
+                                + " select * from unnest(cast(:words as text[]), cast(:stems as text[])) on conflict do nothing")
+                .param("words", all)
+                .param("stems", stems)
+                .update();
+    }
+
+    @Override
+    public void prune() {
+        jdbc.sql("delete from search_vocabulary v where not exists (select 1 from search_entry e"
+                        + " where e.words @@ cast('''' || v.word || '''' as tsquery))")
+                .update();
+    }
+}

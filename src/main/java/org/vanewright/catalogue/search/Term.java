@@ -1,0 +1,36 @@
+package org.vanewright.catalogue.search;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One word that must be there in one of several ways.
+ *
+ * @param typed word
+ * @param stems any of which will do, marked as the index marks them
+ * @param beginning of a word that will do, too; null where another spelling stands for what was typed
+ */
+record Term(String typed, List<String> stems, @Nullable String beginning) {
+    static Term of(String word) {
+        return new Term(word, List.of(WordBag.stemMark(Words.stem(word))), word);
+    }
+
+    /** What is near it in the place of a word that nothing has. */
+    static Term instead(String typed, List<String> near) {
+        return new Term(
+                typed,
+                near.stream()
+                        .map(w -> WordBag.stemMark(Words.stem(w)))
+                        .distinct()
+                        .toList(),
+                null);
+    }
+
+    /** All that is looked for of the words, for a key. */
+    static String key(List<Term> terms) {
+        List<String> parts = new ArrayList<>();
+        terms.forEach(t -> parts.add(String.join("|", t.stems()) + "|" + (t.beginning() == null ? "" : t.beginning())));
+        return String.join("&", parts);
+    }
+}

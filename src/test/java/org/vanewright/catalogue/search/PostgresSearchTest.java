@@ -1,0 +1,9 @@
+package org.vanewright.catalogue.search;
+
+import org.vanewright.testing.Databases;
+
+class PostgresSearchTest extends SearchContract {
+    PostgresSearchTest() {
+        super(Databases.Engine.POSTGRESQL);
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package org.vanewright.catalogue.search;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package org.vanewright.catalogue.web;
+
+import org.jspecify.annotations.NullMarked;
