@@ -117,6 +117,25 @@ public abstract class RevisionRepository<T extends RecordContent> {
                 .list();
     }
 
+    /** As {@link #heads} for revisions that a table of links names, as in {@link #publishedLinked}. */
+    protected List<RevisionHead> headsLinked(String links, String column, String sought, int most) {
+        requireNames(links, column);
+        return jdbc.sql("select slug, revision, sha256, published_at from " + table
+                        + " where state = 'PUBLISHED' and exists (select 1 from " + links + " l where l.slug = " + table
+                        + ".slug and l.revision = " + table + ".revision and l." + column + " = :sought)"
+                        + " order by published_at desc, slug fetch first :most rows only")
+                .param("sought", sought)
+                .param("most", most)
+                .query(RevisionRepositoryRows::head)
+                .list();
+    }
+
+    private static void requireNames(String links, String column) {
+        if (!(links + column).matches("[a-z_]+")) {
+            throw new IllegalArgumentException("not names of a table and a column: " + links + ", " + column);
+        }
+    }
+
     /** How many records have a published revision. */
     public int countPublished() {
         return jdbc.sql("select count(*) from " + table + " where state = 'PUBLISHED'")
@@ -320,9 +339,7 @@ public abstract class RevisionRepository<T extends RecordContent> {
      * @param column of it that holds what is looked for
      */
     protected List<Revision<T>> publishedLinked(String links, String column, String sought, int most) {
-        if (!(links + column).matches("[a-z_]+")) {
-            throw new IllegalArgumentException("not names of a table and a column: " + links + ", " + column);
-        }
+        requireNames(links, column);
         return jdbc.sql(rows.select("where state = 'PUBLISHED' and exists (select 1 from " + links
                         + " l where l.slug = "
                         + table + ".slug and l.revision = " + table + ".revision and l." + column + " = :sought)"
