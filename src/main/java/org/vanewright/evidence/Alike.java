@@ -39,8 +39,8 @@ public record Alike(Measure quantity, String flaps, String power, boolean calibr
 
     /** Such as {@code flaps up, power idle, calibrated airspeeds}. */
     public String words() {
-        return "flaps " + flaps + ", power " + power + ", " + (calibrated ? "calibrated" : "uncalibrated") + " airspeeds"
-                + (invented ? ", invented" : "");
+        return "flaps " + flaps + ", power " + power + ", " + (calibrated ? "calibrated" : "uncalibrated")
+                + " airspeeds" + (invented ? ", invented" : "");
     }
 
     /** In what another differs, as reasons that follow "not counted:". */

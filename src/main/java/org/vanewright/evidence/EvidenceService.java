@@ -63,7 +63,10 @@ public class EvidenceService {
         return byKind.entrySet().stream()
                 .map(e -> new Group(
                         e.getKey(),
-                        (int) e.getValue().stream().map(Finding::campaign).distinct().count(),
+                        (int) e.getValue().stream()
+                                .map(Finding::campaign)
+                                .distinct()
+                                .count(),
                         e.getValue().size()))
                 .sorted(FLOWN_AND_LARGE_FIRST)
                 .toList();
@@ -81,7 +84,8 @@ public class EvidenceService {
                 why.addAll(group.alike().differencesOf(alike));
             }
             if (change == null) {
-                why.add("the unmodified aircraft’s mean cannot be told from nothing, so there is no change in per cent");
+                why.add(
+                        "the unmodified aircraft’s mean cannot be told from nothing, so there is no change in per cent");
             }
             if (change != null && change.standardError() < LEAST_ERROR) {
                 why.add("its test points agree more closely than any instrument reads");

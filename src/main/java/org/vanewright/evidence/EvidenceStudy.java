@@ -41,8 +41,7 @@ public record EvidenceStudy(
      * @param counted whether it is among those that are summed up
      * @param why not; empty where it is
      */
-    public record Item(
-            Finding finding, Alike alike, Scale.@Nullable Change change, boolean counted, List<String> why) {
+    public record Item(Finding finding, Alike alike, Scale.@Nullable Change change, boolean counted, List<String> why) {
         public Item {
             why = List.copyOf(why);
         }

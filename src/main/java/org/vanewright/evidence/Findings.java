@@ -89,11 +89,7 @@ public class Findings {
 
     /** Of one exact revision of a campaign; empty where it is not public or nothing can be said. */
     public List<Finding> ofCampaign(RevisionRef ref) {
-        return campaigns
-                .find(ref)
-                .filter(Revision::isPublic)
-                .map(this::of)
-                .orElse(List.of());
+        return campaigns.find(ref).filter(Revision::isPublic).map(this::of).orElse(List.of());
     }
 
     /** Of published campaigns that flew exactly that revision of a layout, newest first. */

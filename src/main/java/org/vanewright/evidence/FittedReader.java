@@ -68,7 +68,13 @@ class FittedReader {
         }
         RowDocument first = rows.get(0);
         return new Fitted(
-                text(first.name()), text(first.surface()), first.side(), first.chordFraction(), null, null, rows.size());
+                text(first.name()),
+                text(first.surface()),
+                first.side(),
+                first.chordFraction(),
+                null,
+                null,
+                rows.size());
     }
 
     private static String text(@Nullable String given) {

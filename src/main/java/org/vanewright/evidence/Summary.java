@@ -18,8 +18,7 @@ import org.vanewright.engineering.inference.meta.RandomEffects;
  * @param unit of the changes
  * @param quantity in words, such as {@code Stall speed}
  */
-public record Summary(
-        RandomEffects effects, Funnel funnel, int outside, int aircraft, String unit, String quantity) {
+public record Summary(RandomEffects effects, Funnel funnel, int outside, int aircraft, String unit, String quantity) {
     private static final double CONFIDENCE = 0.95;
 
     /** How it is computed. */
@@ -78,7 +77,8 @@ public record Summary(
         double tau = effects.heterogeneity().tau();
         Interval square = effects.heterogeneity().tauSquaredInterval();
         int places = Math.max(1, decimals());
-        return "True changes differ between campaigns by a standard deviation of " + Rounding.text(tau, places) + " " + unit
+        return "True changes differ between campaigns by a standard deviation of " + Rounding.text(tau, places) + " "
+                + unit
                 + " (95 % interval " + Rounding.text(Math.sqrt(square.low()), places) + " to "
                 + Rounding.text(Math.sqrt(square.high()), places) + "); "
                 + Rounding.text(100 * effects.heterogeneity().iSquared(), 0)

@@ -42,10 +42,7 @@ final class MetaChecks {
                 trials("Logarithm of the risk ratio, REML", TauEstimator.REML, RandomEffects::mean, -0.714532, 1e-6),
                 trials(
                         "Its lower 95 % limit by Hartung and Knapp",
-                        TauEstimator.REML,
-                        r -> r.interval().low(),
-                        -1.108444,
-                        1e-6));
+                        TauEstimator.REML, r -> r.interval().low(), -1.108444, 1e-6));
     }
 
     private static PublishedCheck trials(

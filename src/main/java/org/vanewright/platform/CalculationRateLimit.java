@@ -27,8 +27,7 @@ import org.springframework.web.util.UrlPathHelper;
 class CalculationRateLimit extends OncePerRequestFilter {
     private static final String GUARDED = "/api/v1/calculations/";
     private static final String GUARDED_PAGES = "/bench/";
-    private static final List<String> GUARDED_ENDS =
-            List.of(
+    private static final List<String> GUARDED_ENDS = List.of(
             "/study",
             "/suggestions",
             "/gauges",

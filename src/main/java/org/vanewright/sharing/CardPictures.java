@@ -84,8 +84,8 @@ public class CardPictures {
     private static void foot(Raster card, Revision<?> revision, String instance, double right) {
         card.rule(new Color(0xb9b2a0), MARGIN, 536, right - MARGIN, 1.5);
         Licence licence = revision.standing().licence();
-        String by = "By " + revision.contributor() + ", " + revision.shownAt().toString().substring(0, 10)
-                + (licence == null ? "" : ", " + licence.label());
+        String by = "By " + revision.contributor() + ", "
+                + revision.shownAt().toString().substring(0, 10) + (licence == null ? "" : ", " + licence.label());
         String club = revision.content().invented() ? "Invented demonstration data" : instance;
         double clubWidth = Lettering.widthMm(Lettering.fit(club, SMALL_CAP, 420), SMALL_CAP);
         card.text(

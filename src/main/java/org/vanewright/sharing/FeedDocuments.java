@@ -32,8 +32,8 @@ public class FeedDocuments {
     /** What is new of one airframe. */
     public String ofAirframe(Revision<?> airframe, Feeds.Page page) {
         String path = "/airframes/" + airframe.slug();
-        AtomWriter.Head head = new AtomWriter.Head(
-                instance.name() + ": " + airframe.content().name(), path + "/feed.atom", path);
+        AtomWriter.Head head =
+                new AtomWriter.Head(instance.name() + ": " + airframe.content().name(), path + "/feed.atom", path);
         return new AtomWriter(base()).write(head, page, feeds.entries(page));
     }
 

@@ -97,7 +97,8 @@ public class Feeds {
         int from = Math.min(sorted.size(), (number - 1) * PER_PAGE);
         int to = Math.min(sorted.size(), from + PER_PAGE);
         List<Place> places = sorted.subList(from, to);
-        Instant updated = places.isEmpty() ? Instant.EPOCH : places.get(0).head().publishedAt();
+        Instant updated =
+                places.isEmpty() ? Instant.EPOCH : places.get(0).head().publishedAt();
         boolean more = to < sorted.size() && number < MOST_PAGES;
         String key = places.stream()
                 .map(p -> p.key().toString())
@@ -121,8 +122,7 @@ public class Feeds {
 
     private <T extends RecordContent> void read(RecordService<T> from, List<RevisionRef> refs) {
         for (Revision<T> each : from.allPublic(refs)) {
-            kept.put(
-                    new Key(from.plural(), each.ref(), each.sha256()), FeedEntry.of(from.kind(), from.plural(), each));
+            kept.put(new Key(from.plural(), each.ref(), each.sha256()), FeedEntry.of(from.kind(), from.plural(), each));
         }
     }
 }

@@ -11,9 +11,9 @@ import org.springframework.stereotype.Service;
 import org.vanewright.account.BaseUrl;
 import org.vanewright.account.InstanceSettings;
 import org.vanewright.record.Licence;
-import org.vanewright.record.Records;
 import org.vanewright.record.RecordService;
 import org.vanewright.record.RecordUse;
+import org.vanewright.record.Records;
 import org.vanewright.record.Revision;
 import org.vanewright.record.Standing;
 import tools.jackson.databind.json.JsonMapper;
@@ -92,7 +92,8 @@ public class RecordMetadata {
                 baseUrl.of(path),
                 baseUrl.isConfigured() ? baseUrl.of(path) : null,
                 baseUrl.of(fixed + "/card.png"),
-                "Card of the " + service.kind().replace('-', ' ') + " “" + revision.content().name() + "”",
+                "Card of the " + service.kind().replace('-', ' ') + " “"
+                        + revision.content().name() + "”",
                 service.plural().equals("airframes") ? path + "/feed.atom" : null,
                 safe(json.writeValueAsString(dataset(service, revision, description))));
     }
@@ -100,7 +101,8 @@ public class RecordMetadata {
     private static String description(String kind, Revision<?> revision) {
         String what = kind.replace('-', ' ');
         return (revision.content().invented() ? "Invented for demonstration. " : "")
-                + Character.toUpperCase(what.charAt(0)) + what.substring(1) + " “" + revision.content().name()
+                + Character.toUpperCase(what.charAt(0)) + what.substring(1) + " “"
+                + revision.content().name()
                 + "”, revision " + revision.number() + ", published by " + revision.contributor() + " on "
                 + revision.shownAt().toString().substring(0, 10) + ". A record with its sources, not an approval.";
     }
@@ -122,9 +124,7 @@ public class RecordMetadata {
         if (licence != null) {
             all.put("license", licence.url());
         }
-        all.put(
-                "creator",
-                named(standing.contributorId() == null ? "Organization" : "Person", revision.contributor()));
+        all.put("creator", named(standing.contributorId() == null ? "Organization" : "Person", revision.contributor()));
         all.put("publisher", named("Organization", instance.name()));
         all.put("dateCreated", revision.createdAt().toString());
         all.put("datePublished", revision.shownAt().toString());
@@ -132,7 +132,8 @@ public class RecordMetadata {
         all.put("creativeWorkStatus", revision.state().name().toLowerCase(Locale.ROOT));
         all.put("isAccessibleForFree", true);
         all.put("image", baseUrl.of(fixed + "/card.png"));
-        List<String> basis = revision.content().uses().stream().map(this::address).toList();
+        List<String> basis =
+                revision.content().uses().stream().map(this::address).toList();
         if (!basis.isEmpty()) {
             all.put("isBasedOn", basis);
         }
@@ -141,7 +142,8 @@ public class RecordMetadata {
     }
 
     private String address(RecordUse use) {
-        return baseUrl.of("/" + use.plural() + "/" + use.ref().slug() + "/revisions/" + use.ref().revision());
+        return baseUrl.of("/" + use.plural() + "/" + use.ref().slug() + "/revisions/"
+                + use.ref().revision());
     }
 
     private List<Map<String, Object>> distribution(String plural, Revision<?> revision) {

@@ -19,7 +19,8 @@ public class Sitemap {
 
     private static final String NAMESPACE = "http://www.sitemaps.org/schemas/sitemap/0.9";
     private static final String DECLARATION = "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n";
-    private static final List<String> PAGES = List.of("/", "/evidence", "/retention", "/bench", "/about/method", "/people");
+    private static final List<String> PAGES =
+            List.of("/", "/evidence", "/retention", "/bench", "/about/method", "/people");
 
     private final Records records;
 
@@ -34,7 +35,9 @@ public class Sitemap {
                 .append(NAMESPACE)
                 .append("\">\n");
         for (String name : files()) {
-            out.append("<sitemap><loc>").append(escaped(base + "/sitemap-" + name + ".xml")).append("</loc></sitemap>\n");
+            out.append("<sitemap><loc>")
+                    .append(escaped(base + "/sitemap-" + name + ".xml"))
+                    .append("</loc></sitemap>\n");
         }
         return out.append("</sitemapindex>\n").toString();
     }
@@ -54,10 +57,12 @@ public class Sitemap {
     /** Pages that span the records. */
     public String pages(String base) {
         StringBuilder out = start();
-        PAGES.forEach(path -> out.append("<url><loc>").append(escaped(base + path)).append("</loc></url>\n"));
-        records.services().forEach(each -> out.append("<url><loc>")
-                .append(escaped(base + "/" + each.plural()))
-                .append("</loc></url>\n"));
+        PAGES.forEach(
+                path -> out.append("<url><loc>").append(escaped(base + path)).append("</loc></url>\n"));
+        records.services()
+                .forEach(each -> out.append("<url><loc>")
+                        .append(escaped(base + "/" + each.plural()))
+                        .append("</loc></url>\n"));
         return end(out);
     }
 
@@ -77,7 +82,10 @@ public class Sitemap {
     }
 
     private static StringBuilder start() {
-        return new StringBuilder(DECLARATION).append("<urlset xmlns=\"").append(NAMESPACE).append("\">\n");
+        return new StringBuilder(DECLARATION)
+                .append("<urlset xmlns=\"")
+                .append(NAMESPACE)
+                .append("\">\n");
     }
 
     private static String end(StringBuilder out) {

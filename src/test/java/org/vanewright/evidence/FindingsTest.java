@@ -37,8 +37,7 @@ class FindingsTest extends ServerTest {
                 .get("content")
                 .get("rows")
                 .get(0);
-        assertThat(finding.chordFraction())
-                .isCloseTo(row.get("chordFraction").asDouble(), within(0.02));
+        assertThat(finding.chordFraction()).isCloseTo(row.get("chordFraction").asDouble(), within(0.02));
         assertThat(finding.heightOverThickness()).isBetween(0.05, 20.0);
         String[] csv = get("/compare.csv?of=" + finding.reference()).body().split("\r\n");
         double change =

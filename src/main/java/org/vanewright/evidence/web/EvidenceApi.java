@@ -38,9 +38,12 @@ class EvidenceApi {
     @GetMapping(path = "/api/v1/evidence", produces = MediaType.APPLICATION_JSON_VALUE)
     EvidenceBody show(
             @Parameter(hidden = true) HttpServletRequest asked,
-            @Parameter(description = "nextCursor of an earlier page") @RequestParam(name = "cursor", required = false)
-                    @Nullable String cursor,
-            @Parameter(description = "Most findings wanted, 1 to 200") @RequestParam(name = "limit", defaultValue = "100")
+            @Parameter(description = "nextCursor of an earlier page")
+                    @RequestParam(name = "cursor", required = false)
+                    @Nullable
+                    String cursor,
+            @Parameter(description = "Most findings wanted, 1 to 200")
+                    @RequestParam(name = "limit", defaultValue = "100")
                     int limit) {
         Checks checks = new Checks();
         checks.require(limit >= 1 && limit <= MOST, "limit", limit, "a whole number from 1 to " + MOST);

@@ -47,7 +47,9 @@ final class EvidenceAsked {
         String group = form.text("group");
         if (group != null && group.length() > LONGEST_GROUP) {
             form.refuse(new FieldProblem(
-                    "group", group.length() + " characters", "a group’s key of at most " + LONGEST_GROUP + " characters"));
+                    "group",
+                    group.length() + " characters",
+                    "a group’s key of at most " + LONGEST_GROUP + " characters"));
         }
         if (quantity == null || scale == null || estimator == null || form.isRefused()) {
             throw new InvalidInputException(form.problems());

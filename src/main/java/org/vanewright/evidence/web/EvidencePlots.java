@@ -85,7 +85,9 @@ final class EvidencePlots {
                 "class",
                 "class of the aircraft",
                 p -> PlotAxis.counting("Class of the aircraft, by its number below", 0.5, all.length + 0.5),
-                f -> f.operatingBasis() == null ? null : Double.valueOf(f.operatingBasis().ordinal() + 1),
+                f -> f.operatingBasis() == null
+                        ? null
+                        : Double.valueOf(f.operatingBasis().ordinal() + 1),
                 key + ".");
     }
 
@@ -149,7 +151,8 @@ final class EvidencePlots {
     }
 
     private static String caption(int nowhere, String key) {
-        return "Each point is one comparison with its own 95 % interval; those at one place stand a little apart. " + key
+        return "Each point is one comparison with its own 95 % interval; those at one place stand a little apart. "
+                + key
                 + (nowhere == 0
                         ? ""
                         : " " + nowhere + (nowhere == 1 ? " is" : " are")
@@ -190,7 +193,8 @@ final class EvidencePlots {
         Interval ends = summary.funnel().at(bottom);
         double centre = summary.funnel().centre();
         CurvePlot plot = new CurvePlot(
-                study.query().quantity().label() + ": funnel of " + summary.effects().count() + " campaigns",
+                study.query().quantity().label() + ": funnel of "
+                        + summary.effects().count() + " campaigns",
                 PlotAxis.of(axis),
                 new PlotAxis("Standard error, small ones above", 0.0, bottom, true, false),
                 List.of(

@@ -68,14 +68,13 @@ public record EvidenceView(
     private static Option option(Group group) {
         return new Option(
                 group.alike().key(),
-                group.alike().words() + " – " + group.campaigns() + (group.campaigns() == 1 ? " campaign" : " campaigns"));
+                group.alike().words() + " – " + group.campaigns()
+                        + (group.campaigns() == 1 ? " campaign" : " campaigns"));
     }
 
     private static Map<String, Integer> reasons(EvidenceStudy study) {
         Map<String, Integer> reasons = new LinkedHashMap<>();
-        study.items().stream()
-                .flatMap(i -> i.why().stream())
-                .forEach(why -> reasons.merge(why, 1, Integer::sum));
+        study.items().stream().flatMap(i -> i.why().stream()).forEach(why -> reasons.merge(why, 1, Integer::sum));
         List<Map.Entry<String, Integer>> sorted = new ArrayList<>(reasons.entrySet());
         sorted.sort(Map.Entry.<String, Integer>comparingByValue().reversed());
         Map<String, Integer> first = new LinkedHashMap<>();
@@ -93,7 +92,9 @@ public record EvidenceView(
                 f.campaignName(),
                 f.path(),
                 f.airframeName(),
-                f.operatingBasis() == null ? "class not stated" : f.operatingBasis().label(),
+                f.operatingBasis() == null
+                        ? "class not stated"
+                        : f.operatingBasis().label(),
                 f.configurationKey() + ": " + f.configurationName(),
                 "/layouts/" + f.layout().slug() + "/revisions/" + f.layout().revision(),
                 f.baselineCount() + " and " + f.modifiedCount(),

@@ -38,8 +38,7 @@ class FeedEndpoints {
     }
 
     @GetMapping("/feed.atom")
-    ResponseEntity<byte[]> all(
-            @RequestParam(name = "page", defaultValue = "1") int number, WebRequest request) {
+    ResponseEntity<byte[]> all(@RequestParam(name = "page", defaultValue = "1") int number, WebRequest request) {
         checkPage(number);
         Feeds.Page page = feeds.all(number);
         return send(request, page, () -> documents.all(page));
@@ -59,14 +58,16 @@ class FeedEndpoints {
     private static void checkPage(int number) {
         Checks checks = new Checks();
         checks.require(
-                number >= 1 && number <= Feeds.MOST_PAGES, "page", number, "a whole number from 1 to " + Feeds.MOST_PAGES);
+                number >= 1 && number <= Feeds.MOST_PAGES,
+                "page",
+                number,
+                "a whole number from 1 to " + Feeds.MOST_PAGES);
         checks.throwIfAny();
     }
 
     /** Nothing is read for whoever has it already. */
     private ResponseEntity<byte[]> send(WebRequest request, Feeds.Page page, Supplier<String> document) {
-        String etag = "\""
-                + Downloads.sha256(documents.contentKey(page).getBytes(StandardCharsets.UTF_8)) + "\"";
+        String etag = "\"" + Downloads.sha256(documents.contentKey(page).getBytes(StandardCharsets.UTF_8)) + "\"";
         Instant updated = page.updatedAt();
         boolean fresh = request.checkNotModified(etag, Math.max(1, updated.toEpochMilli()));
         ResponseEntity.BodyBuilder answer = ResponseEntity.status(fresh ? HttpStatus.NOT_MODIFIED : HttpStatus.OK)

@@ -17,8 +17,7 @@ import org.vanewright.sharing.RecordMetadata;
 /** Gives the page of each public record {@code shared}, what machines read of it; pages of anything else have none. */
 @Component
 class MetadataOfPages implements HandlerInterceptor, WebMvcConfigurer {
-    private static final Pattern RECORD =
-            Pattern.compile("/([a-z-]{1,40})/[a-z0-9-]{1,80}(/revisions/[0-9]{1,6})?");
+    private static final Pattern RECORD = Pattern.compile("/([a-z-]{1,40})/[a-z0-9-]{1,80}(/revisions/[0-9]{1,6})?");
 
     private final RecordMetadata metadata;
 
@@ -34,7 +33,9 @@ class MetadataOfPages implements HandlerInterceptor, WebMvcConfigurer {
     @Override
     public void postHandle(
             HttpServletRequest request, HttpServletResponse response, Object handler, @Nullable ModelAndView page) {
-        if (page == null || !(page.getModel().get("revision") instanceof Revision<?> revision) || !revision.isPublic()) {
+        if (page == null
+                || !(page.getModel().get("revision") instanceof Revision<?> revision)
+                || !revision.isPublic()) {
             return;
         }
         Matcher path = RECORD.matcher(UrlPathHelper.defaultInstance.getPathWithinApplication(request));

@@ -46,9 +46,7 @@ class SitemapEndpoints {
     /** What is not public is found by nobody; these only cost a walker's time. */
     @GetMapping("/robots.txt")
     ResponseEntity<String> robots() {
-        return kept(
-                new MediaType("text", "plain", StandardCharsets.UTF_8),
-                """
+        return kept(new MediaType("text", "plain", StandardCharsets.UTF_8), """
                 User-agent: *
                 Disallow: /account
                 Disallow: /drafts
@@ -56,8 +54,7 @@ class SitemapEndpoints {
                 Disallow: /sign-in
                 Disallow: /steward
                 Sitemap: %s/sitemap.xml
-                """
-                        .formatted(documents.base()));
+                """.formatted(documents.base()));
     }
 
     private static ResponseEntity<String> kept(MediaType type, String body) {

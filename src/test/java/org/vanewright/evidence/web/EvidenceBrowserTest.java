@@ -23,8 +23,7 @@ class EvidenceBrowserTest extends BrowserTest {
         page.navigate("/evidence");
         page.locator("#group")
                 .selectOption(page.locator("#group option")
-                        .filter(new Locator.FilterOptions()
-                                .setHasText("as the browser sees"))
+                        .filter(new Locator.FilterOptions().setHasText("as the browser sees"))
                         .getAttribute("value"));
         page.locator("main form button").click();
         page.waitForURL(Pattern.compile(".*group=as.the.browser.sees.*"));
@@ -44,8 +43,8 @@ class EvidenceBrowserTest extends BrowserTest {
     void metadataIsThereAndTheBrowserDoesNotComplain() {
         Page page = window(WIDE);
         page.navigate("/layouts/" + FlownCampaigns.LAYOUT);
-        String block = (String)
-                page.evaluate("document.querySelector('script[type=\"application/ld+json\"]').textContent");
+        String block =
+                (String) page.evaluate("document.querySelector('script[type=\"application/ld+json\"]').textContent");
         Assertions.assertThat(mapper().readTree(block).get("@type").asString()).isEqualTo("Dataset");
     }
 }

@@ -32,7 +32,9 @@ class EvidencePagesTest extends ServerTest {
 
     /** Address of the group flown with these flaps, which no other test uses. */
     private String group(String flaps) {
-        return json(get("/api/v1/evidence"), 200).get("groups").valueStream()
+        return json(get("/api/v1/evidence"), 200)
+                .get("groups")
+                .valueStream()
                 .map(g -> g.get("key").asString())
                 .filter(key -> key.startsWith(flaps + "~"))
                 .findFirst()
@@ -101,7 +103,8 @@ class EvidencePagesTest extends ServerTest {
                     get("/api/v1/evidence?limit=200&group="
                             + URLEncoder.encode(g.get("key").asString(), StandardCharsets.UTF_8)),
                     200);
-            List<Boolean> counted = body.get("findings").valueStream()
+            List<Boolean> counted = body.get("findings")
+                    .valueStream()
                     .filter(f -> f.get("counted").asBoolean())
                     .map(f -> f.get("invented").asBoolean())
                     .distinct()
@@ -132,7 +135,8 @@ class EvidencePagesTest extends ServerTest {
         publish("Tabled", "=flaps for a file", 1);
         String csv = get("/evidence.csv?quantity=STALL_SPEED").body();
         List<String> names = List.of(csv.lines().findFirst().orElseThrow().split(","));
-        String line = csv.lines().filter(l -> l.startsWith("tabled-1,")).findFirst().orElseThrow();
+        String line =
+                csv.lines().filter(l -> l.startsWith("tabled-1,")).findFirst().orElseThrow();
         assertThat(names).contains("change", "change_percent_standard_error", "not_counted_because");
         assertThat(line).contains("'=flaps for a file").contains("STALL_SPEED");
     }
@@ -145,7 +149,8 @@ class EvidencePagesTest extends ServerTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"quantity=LIFT", "method=GUESS", "scale=KNOTS", "limit=0", "limit=201", "limit=x", "cursor=a"})
+    @ValueSource(
+            strings = {"quantity=LIFT", "method=GUESS", "scale=KNOTS", "limit=0", "limit=201", "limit=x", "cursor=a"})
     void programsAreToldWhichParameterIsWrong(String query) {
         JsonNode problem = json(get("/api/v1/evidence?" + query), 400);
         assertThat(problem.get("errors").get(0).get("field").asString()).isEqualTo(query.replaceFirst("=.*", ""));
@@ -158,6 +163,7 @@ class EvidencePagesTest extends ServerTest {
 
     @Test
     void otherQuantitiesSayThatNothingIsThere() {
-        assertThat(page("/evidence?quantity=CLIMB_RATE", 200).text()).contains("No comparable campaign has been published");
+        assertThat(page("/evidence?quantity=CLIMB_RATE", 200).text())
+                .contains("No comparable campaign has been published");
     }
 }

@@ -65,8 +65,7 @@ class FeedEndpointsTest extends ServerTest {
                     .findFirst()
                     .orElseThrow();
             assertThat(entry.select("title").text()).isEqualTo(name);
-            assertThat(entry.select("id").text())
-                    .matches("tag:[a-z0-9.-]+,2026:" + path + "/revisions/1");
+            assertThat(entry.select("id").text()).matches("tag:[a-z0-9.-]+,2026:" + path + "/revisions/1");
             assertThat(entry.select("author name").text()).isEqualTo("Club of the test");
             assertThat(Instant.parse(entry.select("updated").text())).isAfter(Instant.parse("2020-01-01T00:00:00Z"));
         }
@@ -82,8 +81,8 @@ class FeedEndpointsTest extends ServerTest {
 
     @Test
     void theFeedOfAnAirframeHasNothingOfAnother() {
-        JsonNode document = json(get("/api/v1/airframes/" + AIRFRAME + "/revisions/1"), 200)
-                .get("content");
+        JsonNode document =
+                json(get("/api/v1/airframes/" + AIRFRAME + "/revisions/1"), 200).get("content");
         String own = shipped("airframes", ((ObjectNode) document.deepCopy()).put("name", "Fed alone"));
         Document feed = feed(own + "/feed.atom");
         assertThat(feed.select("entry")).hasSize(1);
@@ -158,7 +157,8 @@ class FeedEndpointsTest extends ServerTest {
             Document urls = Jsoup.parse(response.body(), "", Parser.xmlParser());
             assertThat(urls.select("urlset").attr("xmlns")).isEqualTo("http://www.sitemaps.org/schemas/sitemap/0.9");
             found.addAll(urls.select("url > loc").eachText());
-            urls.select("lastmod").forEach(l -> assertThat(Instant.parse(l.text())).isNotNull());
+            urls.select("lastmod")
+                    .forEach(l -> assertThat(Instant.parse(l.text())).isNotNull());
         }
         assertThat(found)
                 .doesNotHaveDuplicates()

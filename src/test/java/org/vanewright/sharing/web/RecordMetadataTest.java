@@ -38,7 +38,9 @@ class RecordMetadataTest extends ServerTest {
 
     /** One that comes with the service. */
     private String demo(String plural) {
-        return json(get("/api/v1/" + plural + "?limit=200"), 200).get("items").valueStream()
+        return json(get("/api/v1/" + plural + "?limit=200"), 200)
+                .get("items")
+                .valueStream()
                 .filter(item -> item.get("contributor").asString().equals("Vanewright demonstration"))
                 .findFirst()
                 .orElseThrow()
@@ -49,7 +51,14 @@ class RecordMetadataTest extends ServerTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "airframes", "devices", "layouts", "adhesives", "campaigns", "print-runs", "installations", "inspections"
+                "airframes",
+                "devices",
+                "layouts",
+                "adhesives",
+                "campaigns",
+                "print-runs",
+                "installations",
+                "inspections"
             })
     void everyRecordSaysWhatItIsAndWhereItsFilesAre(String plural) {
         String address = "/" + plural + "/" + demo(plural);
@@ -76,7 +85,8 @@ class RecordMetadataTest extends ServerTest {
                         .headers()
                         .firstValue("Content-Type"))
                 .contains("image/png");
-        assertThat(page.select("link[rel=alternate][type=application/atom+xml]")).isNotEmpty();
+        assertThat(page.select("link[rel=alternate][type=application/atom+xml]"))
+                .isNotEmpty();
     }
 
     @Test
@@ -147,6 +157,7 @@ class RecordMetadataTest extends ServerTest {
         assertThat(get(own + "/revisions/1/card.png").statusCode()).isEqualTo(200);
         assertThat(dataset(page(own, 200)).get("creativeWorkStatus").asString()).isEqualTo("withdrawn");
         assertThat(get(own + "/revisions/2/card.png").statusCode()).isEqualTo(404);
-        assertThat(get("/nothing/of-the-kind/revisions/1/card.png").statusCode()).isEqualTo(404);
+        assertThat(get("/nothing/of-the-kind/revisions/1/card.png").statusCode())
+                .isEqualTo(404);
     }
 }

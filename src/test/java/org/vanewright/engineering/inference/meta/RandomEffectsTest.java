@@ -88,9 +88,11 @@ class RandomEffectsTest {
     void whatIsNoEffectIsNamed() {
         List<Effect> bad = List.of(new Effect(Double.NaN, 1), new Effect(1, 0));
         assertThatThrownBy(() -> RandomEffects.of(bad, TauEstimator.REML, 0.95))
-                .isInstanceOfSatisfying(InvalidInputException.class, e -> assertThat(e.problems())
-                        .extracting(p -> p.field())
-                        .containsExactly("effects[0].value", "effects[1].standardError"));
+                .isInstanceOfSatisfying(
+                        InvalidInputException.class,
+                        e -> assertThat(e.problems())
+                                .extracting(p -> p.field())
+                                .containsExactly("effects[0].value", "effects[1].standardError"));
         assertThatThrownBy(() -> RandomEffects.of(List.of(new Effect(1, 1)), TauEstimator.REML, 0.95))
                 .isInstanceOf(InvalidInputException.class)
                 .hasMessageContaining("two effects");
