@@ -7,7 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.springframework.stereotype.Service;
 import org.vanewright.engineering.drawing.Lettering;
-import org.vanewright.engineering.drawing.Raster;
+import org.vanewright.platform.picture.Raster;
 import org.vanewright.record.Licence;
 import org.vanewright.record.Revision;
 

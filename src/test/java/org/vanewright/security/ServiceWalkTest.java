@@ -61,6 +61,9 @@ class ServiceWalkTest extends WalkCases {
             "DeviceService.subject",
             "DeviceService.verify",
             "Drafts.licences",
+            "Feeds.all",
+            "Feeds.entries",
+            "Feeds.ofAirframe",
             "Histories.compare",
             "Histories.of",
             "InstanceSettings.contact",
@@ -78,12 +81,16 @@ class ServiceWalkTest extends WalkCases {
             "PersonOfPages.addInterceptors",
             "PersonOfPages.postHandle",
             "PersonOfPages.preHandle",
+            "RecordMetadata.of",
             "Records.ofKind",
             "Records.ofPlural",
             "Records.services",
             "RefusedForms.handle",
             "Remarks.of",
-            "ReviewDesk.entry");
+            "ReviewDesk.entry",
+            "Sitemap.index",
+            "Sitemap.pages",
+            "Sitemap.records");
 
     @Test
     void withoutAnybodySignedInNothingOpensButWhatIsForEverybody() {

@@ -12,11 +12,11 @@ import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
 
 /** A line of {@link Lettering} as one outline, with every character that the font has. */
-final class GlyphPaths {
+public final class GlyphPaths {
     private GlyphPaths() {}
 
     /** Base line along y = 0 from x = 0, y up; filled where it winds round. */
-    static Path2D of(String text, double capHeight) {
+    public static Path2D of(String text, double capHeight) {
         String drawn = Lettering.printable(text);
         Path2D line = new Path2D.Double(Path2D.WIND_NON_ZERO);
         try (TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(Lettering.fontFile()))) {

@@ -1,4 +1,4 @@
-package org.vanewright.engineering.drawing;
+package org.vanewright.platform.picture;
 
 import java.awt.BasicStroke;
 import java.awt.Color;
@@ -14,6 +14,13 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import javax.imageio.ImageIO;
 import org.jspecify.annotations.Nullable;
+import org.vanewright.engineering.drawing.Bounds;
+import org.vanewright.engineering.drawing.Drawing;
+import org.vanewright.engineering.drawing.Fill;
+import org.vanewright.engineering.drawing.GlyphPaths;
+import org.vanewright.engineering.drawing.Lettering;
+import org.vanewright.engineering.drawing.Pen;
+import org.vanewright.engineering.drawing.Shape;
 import org.vanewright.engineering.geometry.Point2;
 
 /**
