@@ -20,6 +20,11 @@ public class BaseUrl {
         return (setting.isEmpty() ? here() : setting) + path;
     }
 
+    /** Whether somebody said what it is; otherwise it is a guess that holds on this machine only. */
+    public boolean isConfigured() {
+        return !setting.isEmpty();
+    }
+
     private String here() {
         String port = environment.getProperty("local.server.port", environment.getProperty("server.port", "8080"));
         return "http://localhost:" + port + environment.getProperty("server.servlet.context-path", "");

@@ -8,6 +8,7 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 import org.vanewright.record.CanonicalJson;
 import org.vanewright.record.Revision;
+import org.vanewright.record.RevisionHead;
 import org.vanewright.record.RevisionRef;
 import org.vanewright.record.RevisionRepository;
 
@@ -23,9 +24,18 @@ class CampaignRepository extends RevisionRepository<CampaignDocument> {
         this.jdbc = jdbc;
     }
 
-    /** Notes the layouts that it names. */
+    /** Notes the aircraft and the layouts that it names. */
     @Override
     protected void inserted(Revision<CampaignDocument> revision) {
+        RevisionRef airframe = revision.content().plan().airframe();
+        if (airframe != null && SLUG.matcher(airframe.slug()).matches()) {
+            jdbc.sql("insert into campaign_airframe (slug, revision, airframe_slug)"
+                            + " values (:slug, :revision, :airframe)")
+                    .param("slug", revision.slug())
+                    .param("revision", revision.number())
+                    .param("airframe", airframe.slug())
+                    .update();
+        }
         List<String> layouts = revision.content().plan().configurations().stream()
                 .map(ConfigurationDocument::layout)
                 .filter(Objects::nonNull)
@@ -40,6 +50,11 @@ class CampaignRepository extends RevisionRepository<CampaignDocument> {
                     .param("layout", layout)
                     .update();
         }
+    }
+
+    /** Published campaigns with any revision of an airframe, newest first. */
+    public List<RevisionHead> headsOfAirframe(String airframeSlug, int most) {
+        return headsLinked("campaign_airframe", "airframe_slug", airframeSlug, most);
     }
 
     /** Published campaigns with any revision of a layout, newest first. */

@@ -13,6 +13,7 @@ import org.vanewright.photograph.Photographs;
 import org.vanewright.record.RecordDesk;
 import org.vanewright.record.RecordService;
 import org.vanewright.record.Revision;
+import org.vanewright.record.RevisionHead;
 import org.vanewright.record.RevisionRef;
 
 /** Campaigns and their revisions. Each revision pins the airframe and the layouts that were flown. */
@@ -76,6 +77,11 @@ public class CampaignService extends RecordService<CampaignDocument> {
     /** The exact revision of its aircraft, if it names one that may be seen. */
     public Optional<Revision<AirframeDocument>> airframe(CampaignDocument campaign) {
         return Optional.ofNullable(campaign.plan().airframe()).flatMap(airframes::find);
+    }
+
+    /** Published campaigns with any revision of an airframe, newest first, without what they say. */
+    public List<RevisionHead> headsOfAirframe(String airframeSlug, int most) {
+        return campaigns.headsOfAirframe(airframeSlug, most);
     }
 
     /** Published campaigns with any revision of a layout, newest first. */

@@ -11,11 +11,13 @@ import org.vanewright.engineering.input.InvalidInputException;
 import org.vanewright.photograph.Photographs;
 import org.vanewright.record.RecordDesk;
 import org.vanewright.record.RecordService;
+import org.vanewright.record.RevisionHead;
 import org.vanewright.record.RevisionRef;
 
 /** Layouts and their revisions. A layout is valid when its devices can be placed and its template drawn. */
 @Service
 public class LayoutService extends RecordService<LayoutDocument> {
+    private final LayoutRepository layouts;
     private final LayoutPlanner planner;
     private final AirframeService airframes;
     private final DeviceService devices;
@@ -29,10 +31,16 @@ public class LayoutService extends RecordService<LayoutDocument> {
             Photographs photographs,
             RecordDesk desk) {
         super("layout", "layouts", layouts, desk);
+        this.layouts = layouts;
         this.planner = planner;
         this.airframes = airframes;
         this.devices = devices;
         this.photographs = photographs;
+    }
+
+    /** Published layouts for any revision of an airframe, newest first, without what they say. */
+    public List<RevisionHead> headsOfAirframe(String airframeSlug, int most) {
+        return layouts.headsOfAirframe(airframeSlug, most);
     }
 
     @Override

@@ -26,6 +26,7 @@ final class StatisticsChecks {
     static List<PublishedCheck> list() {
         List<PublishedCheck> all = new ArrayList<>(comparisons());
         all.addAll(SurvivalChecks.list());
+        all.addAll(MetaChecks.list());
         return List.copyOf(all);
     }
 

@@ -22,8 +22,15 @@ import org.vanewright.platform.page.RequestPath;
 class CalculationRateLimit extends OncePerRequestFilter {
     private static final String GUARDED = "/api/v1/calculations/";
     private static final String GUARDED_PAGES = "/bench/";
-    private static final List<String> GUARDED_ENDS =
-            List.of("/study", "/suggestions", "/gauges", "/retention", "/retention.csv");
+    private static final List<String> GUARDED_ENDS = List.of(
+            "/study",
+            "/suggestions",
+            "/gauges",
+            "/retention",
+            "/retention.csv",
+            "/evidence",
+            "/evidence.csv",
+            "/card.png");
     private static final String API = "/api/";
 
     private final int perMinute;

@@ -1,5 +1,6 @@
 package org.vanewright.record;
 
+import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -175,6 +176,21 @@ public abstract class RecordService<T extends RecordContent> {
     /** The published revision of each record, newest first. */
     public RecordPage<Revision<T>> list(@Nullable String cursor, int limit) {
         return records.list(cursor, limit);
+    }
+
+    /** The published revision of each record without what it says, newest first, in one statement. */
+    public List<RevisionHead> heads(int skip, int most) {
+        return records.heads(skip, most);
+    }
+
+    /** How many records have a published revision. */
+    public int countPublished() {
+        return records.countPublished();
+    }
+
+    /** Exact revisions that anybody may see, in one statement and no certain order. */
+    public List<Revision<T>> allPublic(Collection<RevisionRef> refs) {
+        return records.findAll(refs).stream().filter(Revision::isPublic).toList();
     }
 
     /** Whether the stored document still has the hash it was frozen with. */

@@ -4,6 +4,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.temporal.ChronoUnit;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -83,6 +84,63 @@ public abstract class RevisionRepository<T extends RecordContent> {
                 .param("revision", ref.revision())
                 .query(rows::revision)
                 .optional();
+    }
+
+    /** Exact revisions in one statement, whatever their state, in no certain order; those that do not exist are left out. */
+    public List<Revision<T>> findAll(Collection<RevisionRef> refs) {
+        List<Object[]> keys = refs.stream()
+                .filter(ref -> Slugs.isSlug(ref.slug()))
+                .map(ref -> new Object[] {ref.slug(), ref.revision()})
+                .toList();
+        if (keys.isEmpty()) {
+            return List.of();
+        }
+        return jdbc.sql(rows.select("where (slug, revision) in (:refs)"))
+                .param("refs", keys)
+                .query(rows::revision)
+                .list();
+    }
+
+    /**
+     * The published revision of each record without what it says, newest first: for lists of everything.
+     *
+     * @param skip how many of the newest are left out
+     * @param most how many are wanted
+     */
+    public List<RevisionHead> heads(int skip, int most) {
+        return jdbc.sql("select slug, revision, sha256, published_at from " + table
+                        + " where state = 'PUBLISHED' order by published_at desc, slug"
+                        + " offset :skip rows fetch next :most rows only")
+                .param("skip", skip)
+                .param("most", most)
+                .query(RevisionRepositoryRows::head)
+                .list();
+    }
+
+    /** As {@link #heads} for revisions that a table of links names, as in {@link #publishedLinked}. */
+    protected List<RevisionHead> headsLinked(String links, String column, String sought, int most) {
+        requireNames(links, column);
+        return jdbc.sql("select slug, revision, sha256, published_at from " + table
+                        + " where state = 'PUBLISHED' and exists (select 1 from " + links + " l where l.slug = " + table
+                        + ".slug and l.revision = " + table + ".revision and l." + column + " = :sought)"
+                        + " order by published_at desc, slug fetch first :most rows only")
+                .param("sought", sought)
+                .param("most", most)
+                .query(RevisionRepositoryRows::head)
+                .list();
+    }
+
+    private static void requireNames(String links, String column) {
+        if (!(links + column).matches("[a-z_]+")) {
+            throw new IllegalArgumentException("not names of a table and a column: " + links + ", " + column);
+        }
+    }
+
+    /** How many records have a published revision. */
+    public int countPublished() {
+        return jdbc.sql("select count(*) from " + table + " where state = 'PUBLISHED'")
+                .query(Integer.class)
+                .single();
     }
 
     /** Every revision of a record, newest first; empty if there is no such record. */
@@ -288,9 +346,7 @@ public abstract class RevisionRepository<T extends RecordContent> {
      * @param column of it that holds what is looked for
      */
     protected List<Revision<T>> publishedLinked(String links, String column, String sought, int most) {
-        if (!(links + column).matches("[a-z_]+")) {
-            throw new IllegalArgumentException("not names of a table and a column: " + links + ", " + column);
-        }
+        requireNames(links, column);
         return jdbc.sql(rows.select("where state = 'PUBLISHED' and exists (select 1 from " + links
                         + " l where l.slug = "
                         + table + ".slug and l.revision = " + table + ".revision and l." + column + " = :sought)"

@@ -40,6 +40,14 @@ final class RevisionRepositoryRows<T extends RecordContent> {
                 standing(row));
     }
 
+    static RevisionHead head(ResultSet row, int rowNumber) throws SQLException {
+        return new RevisionHead(
+                row.getString("slug"),
+                row.getInt("revision"),
+                row.getString("sha256"),
+                row.getObject("published_at", OffsetDateTime.class).toInstant());
+    }
+
     private static Standing standing(ResultSet row) throws SQLException {
         String licence = row.getString("licence");
         return new Standing(

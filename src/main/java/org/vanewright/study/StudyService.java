@@ -48,6 +48,34 @@ public class StudyService {
         return new Study(plan.airframe(), state, surfaces);
     }
 
+    /**
+     * Every row of a layout in proportion to the flow at one flight condition, and nothing else of the study.
+     *
+     * @throws InvalidInputException where the aircraft states too little for the condition
+     */
+    public List<RowProportion> proportions(Revision<LayoutDocument> layout, StudyQuery query) {
+        LayoutPlan plan = planner.plan(layout.content());
+        FlightState state = FlightState.of(plan.airframe().content(), query);
+        RowStudies studies = new RowStudies(state, null, List.of());
+        List<RowProportion> all = new ArrayList<>();
+        for (LayoutPlan.SurfacePlan surface : plan.surfaces()) {
+            KeptFlows.Wing wing = flows.wing(plan.airframe(), surface.name(), surface.shape());
+            for (TemplateRow planned : surface.rows()) {
+                RowTrials.of(plan, surface, planned)
+                        .map(row -> new RowProportion(
+                                row.name(),
+                                row.surface(),
+                                row.side(),
+                                row.chordFraction(),
+                                row.vane().heightMm(),
+                                row.vanes(),
+                                studies.proportions(row, wing.station(state, row.stationMm()))))
+                        .ifPresent(all::add);
+            }
+        }
+        return List.copyOf(all);
+    }
+
     private Study.Surface surface(
             LayoutPlan plan, LayoutPlan.SurfacePlan surface, FlightState state, StudyQuery query) {
         int tried = query.row() == null ? 0 : query.row();

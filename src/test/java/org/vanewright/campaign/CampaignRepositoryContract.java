@@ -18,6 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.vanewright.record.CanonicalJson;
 import org.vanewright.record.Revision;
+import org.vanewright.record.RevisionHead;
 import org.vanewright.record.RevisionRef;
 import org.vanewright.record.RevisionRepository;
 import org.vanewright.testing.Databases;
@@ -102,11 +103,35 @@ abstract class CampaignRepositoryContract extends RepositoryContract<CampaignDoc
         assertThat(campaigns.withLayout("older-layout")).hasSize(1);
     }
 
+    /** And so is the aircraft of older ones, whatever else their text says. */
+    @Test
+    void campaignsAreFoundByTheirAircraft() {
+        CampaignDocument plain = content("Flown", 3);
+        RevisionRef airframe = Objects.requireNonNull(plain.plan().airframe());
+        Revision<CampaignDocument> one = campaigns.publishNew(plain, "A", null);
+        assertThat(campaigns.headsOfAirframe(airframe.slug(), 200))
+                .extracting(RevisionHead::ref)
+                .contains(one.ref());
+        assertThat(campaigns.headsOfAirframe("nobodys-aircraft", 200)).isEmpty();
+        JdbcClient jdbc = JdbcClient.create(source);
+        jdbc.sql("delete from campaign_airframe").update();
+        assertThat(campaigns.headsOfAirframe(airframe.slug(), 200)).isEmpty();
+        jdbc.sql(fromMigration("V19__records_of_an_airframe.sql", "insert into campaign_airframe"))
+                .update();
+        assertThat(campaigns.headsOfAirframe(airframe.slug(), 200))
+                .extracting(RevisionHead::ref)
+                .contains(one.ref());
+    }
+
     private static String fromMigration() {
-        try (InputStream file = Objects.requireNonNull(
-                CampaignRepository.class.getResourceAsStream("/db/migration/V15__layouts_that_campaigns_fly.sql"))) {
+        return fromMigration("V15__layouts_that_campaigns_fly.sql", "insert into campaign_layout");
+    }
+
+    private static String fromMigration(String name, String statement) {
+        try (InputStream file =
+                Objects.requireNonNull(CampaignRepository.class.getResourceAsStream("/db/migration/" + name))) {
             String all = new String(file.readAllBytes(), StandardCharsets.UTF_8);
-            int from = all.indexOf("insert into campaign_layout");
+            int from = all.indexOf(statement);
             return all.substring(from, all.indexOf(';', from));
         } catch (IOException e) {
             throw new UncheckedIOException(e);

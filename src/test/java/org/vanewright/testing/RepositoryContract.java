@@ -36,6 +36,7 @@ import org.vanewright.record.RecordPage;
 import org.vanewright.record.RecordState;
 import org.vanewright.record.Revision;
 import org.vanewright.record.RevisionConflictException;
+import org.vanewright.record.RevisionHead;
 import org.vanewright.record.RevisionRef;
 import org.vanewright.record.RevisionRepository;
 
@@ -101,6 +102,26 @@ public abstract class RepositoryContract<T extends RecordContent> {
         assertThat(repository.history("kite")).isEmpty();
         assertThat(repository.canonicalJson(new RevisionRef("kite", 1))).isEmpty();
         assertThat(repository.list(null, 10)).isEqualTo(new RecordPage<>(List.of(), null));
+    }
+
+    @Test
+    void headsAreWhatIsPublishedWithoutWhatItSays() {
+        Revision<T> first = repository.publishNew(content("First", 1), "A", null);
+        Revision<T> second = repository.publishNew(content("Second", 2), "A", null);
+        Revision<T> next = repository.publishNext(first.ref(), content("First", 3), "A");
+        assertThat(repository.countPublished()).isEqualTo(2);
+        assertThat(repository.heads(0, 10))
+                .extracting(RevisionHead::ref)
+                .containsExactlyInAnyOrder(next.ref(), second.ref());
+        assertThat(repository.heads(0, 1)).hasSize(1);
+        assertThat(repository.heads(1, 10)).hasSize(1).doesNotContainAnyElementsOf(repository.heads(0, 1));
+        assertThat(repository.heads(0, 10))
+                .filteredOn(h -> h.ref().equals(next.ref()))
+                .allSatisfy(h -> assertThat(h.sha256()).isEqualTo(next.sha256()));
+        assertThat(repository.findAll(List.of(first.ref(), second.ref(), new RevisionRef("absent", 1))))
+                .extracting(Revision::sha256)
+                .containsExactlyInAnyOrder(first.sha256(), second.sha256());
+        assertThat(repository.findAll(List.of())).isEmpty();
     }
 
     @Test

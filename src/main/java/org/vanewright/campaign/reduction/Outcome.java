@@ -32,8 +32,10 @@ public record Outcome(
      * where that mean cannot be told from 0.
      */
     public @Nullable RelativeChange relativeChange() {
-        Comparison comparison = conclusion.comparison();
-        ReducedConfiguration baseline = reduced.baseline();
+        return relativeChange(reduced.baseline(), conclusion.comparison());
+    }
+
+    static @Nullable RelativeChange relativeChange(ReducedConfiguration baseline, @Nullable Comparison comparison) {
         Double mean = baseline.mean();
         Double scatter = baseline.standardDeviation();
         return comparison == null || mean == null || scatter == null

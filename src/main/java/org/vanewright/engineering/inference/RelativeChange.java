@@ -16,8 +16,9 @@ import org.jspecify.annotations.Nullable;
  *
  * @param ratio d/b
  * @param interval of the ratio
+ * @param standardError of the ratio to first order, √(V_dd − 2 r V_db + r² V_bb)/|b|
  */
-public record RelativeChange(double ratio, Interval interval) {
+public record RelativeChange(double ratio, Interval interval, double standardError) {
     /**
      * @param comparison of the modified configuration with the baseline, whose difference d is
      * @param baselineMean b
@@ -33,10 +34,16 @@ public record RelativeChange(double ratio, Interval interval) {
         if (!(leading > 0)) {
             return null;
         }
-        double middle = d * baselineMean - t * t * covariance(comparison.design(), variance, baseline);
+        double shared = covariance(comparison.design(), variance, baseline);
+        double middle = d * baselineMean - t * t * shared;
         double last = d * d - t * t * variance;
         double root = Math.sqrt(Math.max(0, middle * middle - leading * last));
-        return new RelativeChange(d / baselineMean, new Interval((middle - root) / leading, (middle + root) / leading));
+        double ratio = d / baselineMean;
+        double firstOrder = Math.max(0, variance - 2 * ratio * shared + ratio * ratio * baseline);
+        return new RelativeChange(
+                ratio,
+                new Interval((middle - root) / leading, (middle + root) / leading),
+                Math.sqrt(firstOrder) / Math.abs(baselineMean));
     }
 
     /**

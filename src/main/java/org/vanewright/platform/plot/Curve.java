@@ -15,7 +15,19 @@ public record Curve(String name, List<PlotPoint> points, Look look) {
         LINE,
         DASHED,
         DOTTED,
-        POINTS
+        POINTS,
+        /** Points with their intervals: of every four points lower end, point, upper end, and NaN. */
+        INTERVALS,
+        /** The same, hollow and dotted, for what stands back. */
+        DOTTED_INTERVALS;
+
+        boolean hasIntervals() {
+            return this == INTERVALS || this == DOTTED_INTERVALS;
+        }
+
+        boolean hasShapes() {
+            return this == POINTS || hasIntervals();
+        }
     }
 
     public Curve {

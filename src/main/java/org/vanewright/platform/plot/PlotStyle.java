@@ -31,6 +31,8 @@ final class PlotStyle {
         return switch (look) {
             case LINE, POINTS -> new BasicStroke(2f, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND);
             case DASHED -> new BasicStroke(2f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, DASHES, 0);
+            case INTERVALS -> new BasicStroke(1.4f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND);
+            case DOTTED_INTERVALS -> new BasicStroke(1.4f, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND, 1, DOTS, 0);
             case DOTTED -> new BasicStroke(2f, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND, 1, DOTS, 0);
         };
     }

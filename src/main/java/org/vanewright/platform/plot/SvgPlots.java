@@ -42,7 +42,7 @@ public final class SvgPlots {
     /** @param id of the element, unique in its page */
     public static String svg(CurvePlot plot, String id, int widthPx, int heightPx) {
         XYSeriesCollection data = new XYSeriesCollection();
-        XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(true, false);
+        XYLineAndShapeRenderer renderer = new CurveRenderer(plot);
         // Otherwise dashes begin anew at every point and fill short steps.
         renderer.setDrawSeriesLineAsPath(true);
         for (int i = 0; i < plot.curves().size(); i++) {
@@ -55,7 +55,8 @@ public final class SvgPlots {
             renderer.setSeriesStroke(i, PlotStyle.stroke(curve.look()));
             renderer.setSeriesShape(i, DOT);
             renderer.setSeriesLinesVisible(i, curve.look() != Curve.Look.POINTS);
-            renderer.setSeriesShapesVisible(i, curve.look() == Curve.Look.POINTS);
+            renderer.setSeriesShapesVisible(i, curve.look().hasShapes());
+            renderer.setSeriesShapesFilled(i, curve.look() != Curve.Look.DOTTED_INTERVALS);
         }
         XYPlot drawn = new XYPlot(data, PlotStyle.axis(plot.across()), PlotStyle.axis(plot.up()), renderer);
         plot.marks().forEach(mark -> PlotStyle.mark(drawn, mark));

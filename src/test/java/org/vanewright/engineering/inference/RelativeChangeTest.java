@@ -49,6 +49,7 @@ class RelativeChangeTest {
         double r = -0.04;
         double delta = Math.sqrt(0.16 + 2 * r * 0.0625 + r * r * 0.0625) / 45;
         assertThat(change.interval().halfWidth()).isCloseTo(StudentT.twoSided(0.95, 12) * delta, within(2e-5));
+        assertThat(change.standardError()).isCloseTo(delta, within(1e-12));
     }
 
     @Test
