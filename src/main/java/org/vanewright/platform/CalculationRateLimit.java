@@ -28,7 +28,7 @@ class CalculationRateLimit extends OncePerRequestFilter {
     private static final String GUARDED = "/api/v1/calculations/";
     private static final String GUARDED_PAGES = "/bench/";
     private static final List<String> GUARDED_ENDS =
-            List.of("/study", "/suggestions", "/gauges", "/retention", "/retention.csv");
+            List.of("/study", "/suggestions", "/gauges", "/retention", "/retention.csv", "/kit.zip", "/kits/import");
     private static final String API = "/api/";
 
     private final int perMinute;

@@ -1,6 +1,8 @@
 package org.vanewright.platform;
 
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.text.Normalizer;
@@ -9,10 +11,12 @@ import java.util.HexFormat;
 import org.jspecify.annotations.Nullable;
 import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.boot.info.BuildProperties;
+import org.springframework.core.io.Resource;
 import org.springframework.http.CacheControl;
 import org.springframework.http.ContentDisposition;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatus;
+import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Component;
 import org.springframework.util.StringUtils;
@@ -52,13 +56,55 @@ public class Downloads {
                         : CacheControl.noStore().cachePrivate());
     }
 
-    private ResponseEntity<byte[]> send(WebRequest request, GeneratedFile file, CacheControl keeping) {
-        String etag = "\"" + sha256((build + "\n" + file.contentKey()).getBytes(StandardCharsets.UTF_8)) + "\"";
+    /**
+     * A file too large for memory, made on demand.
+     *
+     * @param contentKey as that of a {@link GeneratedFile}
+     * @param path writes it to a place of its own, from where it is sent and then removed
+     */
+    public record LargeFile(String fileName, MediaType type, String contentKey, Maker path) {}
+
+    /** Writes a file. */
+    @FunctionalInterface
+    public interface Maker {
+        Path write() throws IOException;
+    }
+
+    /** As {@link #send(WebRequest, GeneratedFile, boolean, Revision)} for a large file; caches must ask again each time. */
+    public ResponseEntity<Resource> send(WebRequest request, LargeFile file, Revision<?> revision) throws IOException {
+        CacheControl keeping = revision.isPublic()
+                ? cacheControl(false)
+                : CacheControl.noStore().cachePrivate();
+        String etag = etag(file.contentKey());
         if (matches(request, etag)) {
-            return ResponseEntity.status(HttpStatus.NOT_MODIFIED)
-                    .eTag(etag)
-                    .cacheControl(keeping)
-                    .build();
+            return unchanged(etag, keeping);
+        }
+        Resource sentOnce = new SentOnce(file.path().write());
+        return ResponseEntity.ok()
+                .eTag(etag)
+                .cacheControl(keeping)
+                .contentType(file.type())
+                .contentLength(sentOnce.contentLength())
+                .header(HttpHeaders.CONTENT_DISPOSITION, disposition(file.fileName(), false))
+                .header(HttpHeaders.ACCEPT_RANGES, "none")
+                .body(sentOnce);
+    }
+
+    private String etag(String contentKey) {
+        return "\"" + sha256((build + "\n" + contentKey).getBytes(StandardCharsets.UTF_8)) + "\"";
+    }
+
+    private static <T> ResponseEntity<T> unchanged(String etag, CacheControl keeping) {
+        return ResponseEntity.status(HttpStatus.NOT_MODIFIED)
+                .eTag(etag)
+                .cacheControl(keeping)
+                .build();
+    }
+
+    private ResponseEntity<byte[]> send(WebRequest request, GeneratedFile file, CacheControl keeping) {
+        String etag = etag(file.contentKey());
+        if (matches(request, etag)) {
+            return unchanged(etag, keeping);
         }
         byte[] bytes = file.bytes().get();
         return ResponseEntity.ok()
@@ -66,14 +112,19 @@ public class Downloads {
                 .cacheControl(keeping)
                 .contentType(file.type())
                 .contentLength(bytes.length)
-                .header(HttpHeaders.CONTENT_DISPOSITION, disposition(file))
+                .header(HttpHeaders.CONTENT_DISPOSITION, disposition(file.fileName(), file.shown()))
                 .body(bytes);
     }
 
     /** SHA-256 as 64 hexadecimal digits, for a content key made from bytes. */
     public static String sha256(byte[] bytes) {
+        return HexFormat.of().formatHex(sha256().digest(bytes));
+    }
+
+    /** Computes SHA-256 of what comes in pieces. */
+    public static MessageDigest sha256() {
         try {
-            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+            return MessageDigest.getInstance("SHA-256");
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("every Java platform has SHA-256", e);
         }
@@ -88,9 +139,9 @@ public class Downloads {
         return ascii.isEmpty() ? "file" : ascii;
     }
 
-    private static String disposition(GeneratedFile file) {
-        var builder = file.shown() ? ContentDisposition.inline() : ContentDisposition.attachment();
-        return builder.filename(safeName(file.fileName())).build().toString();
+    private static String disposition(String fileName, boolean shown) {
+        var builder = shown ? ContentDisposition.inline() : ContentDisposition.attachment();
+        return builder.filename(safeName(fileName)).build().toString();
     }
 
     private static CacheControl cacheControl(boolean fixedRevision) {

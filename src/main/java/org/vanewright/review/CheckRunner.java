@@ -55,7 +55,7 @@ public class CheckRunner {
     /** Once a submission is there to be seen. Whatever goes wrong here, it stays submitted. */
     @TransactionalEventListener(fallbackExecution = true)
     public void submitted(RevisionEvent event) {
-        if (event.state() != RecordState.SUBMITTED) {
+        if (!event.state().isWaiting()) {
             return;
         }
         try {

@@ -44,7 +44,7 @@ public class Claims {
     @Transactional
     public void claim(Records.Entry<?> entry, boolean takeOver) {
         PersonRef person = actors.current().person(Power.REVIEW);
-        if (entry.revision().state() != RecordState.SUBMITTED) {
+        if (!entry.revision().state().isWaiting()) {
             throw new DraftClosedException("Revision " + entry.revision().number() + " does not wait for a review.");
         }
         String kind = entry.service().kind();

@@ -112,7 +112,7 @@ class TapePages {
         LayoutTape tape = tapes.of(layout, query.query());
         boolean svg = format.equals("svg");
         String name = layout.slug() + "-r" + layout.number() + "-tape-plan" + (svg ? ".svg" : "-mm.dxf");
-        String key = layout.sha256() + " " + layout.number() + " " + layout.isPublic() + " tape " + format + " "
+        String key = layout.contentKey() + " " + layout.ref() + " " + layout.isReleased() + " tape " + format + " "
                 + tape.plan().rollWidthMm() + " " + tape.spares();
         return downloads.send(
                 request,
@@ -125,7 +125,7 @@ class TapePages {
         Revision<LayoutDocument> layout = tape.layout();
         List<String> lines = new ArrayList<>();
         lines.add("Layout " + layout.slug() + " · revision " + layout.number() + " · SHA-256 " + layout.shortHash()
-                + (layout.isPublic() ? "" : " · " + Revision.NOT_PUBLISHED));
+                + (layout.isReleased() ? "" : " · " + Revision.NOT_PUBLISHED));
         tape.plan().kinds().forEach(k -> lines.add(k.count() + " × " + k.name()));
         lines.add("True scale, millimetres. Measure the bars before use.");
         lines.addAll(cautions.all(layout.content().invented()));

@@ -73,7 +73,7 @@ class DeviceFiles {
                 query,
                 plates.toString(),
                 request,
-                () -> ThreeMfWriter.write(mesh, label(revision), plate));
+                () -> ThreeMfWriter.write(mesh, DeviceSolids.label(revision), plate));
     }
 
     @GetMapping("/drawing.svg")
@@ -108,7 +108,7 @@ class DeviceFiles {
         Revision<DeviceDocument> revision = query.revisionOf(slug, devices);
         Supplier<byte[]> bytes = () -> {
             Mesh mesh = solids.exact(query.design(revision.content()));
-            return format.write(mesh, label(revision));
+            return format.write(mesh, DeviceSolids.label(revision));
         };
         return send(revision, suffix, type, query, "solid", request, bytes);
     }
@@ -139,7 +139,7 @@ class DeviceFiles {
                 revision.slug(),
                 Integer.toString(revision.number()),
                 revision.sha256(),
-                Boolean.toString(revision.isPublic()),
+                Boolean.toString(revision.isReleased()),
                 what,
                 String.valueOf(query.undersideRadiusMm()),
                 suffix);
@@ -147,11 +147,6 @@ class DeviceFiles {
         boolean shown = type.equals(SVG) || type.equals(MediaType.APPLICATION_PDF);
         return downloads.send(
                 request, new GeneratedFile(name, type, key, shown, bytes), query.fixedRevision(), revision);
-    }
-
-    private static SolidLabel label(Revision<DeviceDocument> r) {
-        String name = r.printedName();
-        return new SolidLabel(name + (r.content().invented() ? " (invented)" : ""), name, r.number(), r.sha256());
     }
 
     @FunctionalInterface

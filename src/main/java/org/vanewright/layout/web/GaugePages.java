@@ -89,7 +89,7 @@ class GaugePages {
         Gauge first = row.gauges().get(0);
         String id = "gauge-" + row.row() + "-" + (row.wing().ordinal() + 1);
         return pictures.get(
-                layout.sha256() + " " + row.settings() + " " + id,
+                layout.contentKey() + " " + row.settings() + " " + id,
                 key -> GaugeView.picture(gauges.forPicture(layout, row, first), row, id));
     }
 
@@ -123,7 +123,7 @@ class GaugePages {
         String name = layout.slug() + "-r" + layout.number() + "-gauge-row-" + query.row() + "-"
                 + (row.wing().name().equals("LEFT") ? "left" : "right") + "-" + gauge.number() + "-of-" + gauge.of()
                 + "." + format;
-        String key = layout.sha256() + " " + layout.number() + " " + layout.isPublic() + " gauge " + format + " "
+        String key = layout.contentKey() + " " + layout.ref() + " " + layout.isReleased() + " gauge " + format + " "
                 + query.key();
         boolean stl = format.equals("stl");
         return downloads.send(
