@@ -28,14 +28,38 @@ public record Standing(
         @Nullable String closedBy,
         @Nullable String reason,
         @Nullable ImportOrigin origin) {
+    /** Of what was made here. */
+    public Standing(
+            @Nullable String contributorId,
+            @Nullable Licence licence,
+            @Nullable String summary,
+            @Nullable String draftId,
+            @Nullable Instant publishedAt,
+            @Nullable String publishedBy,
+            @Nullable Instant closedAt,
+            @Nullable String closedBy,
+            @Nullable String reason) {
+        this(
+                contributorId,
+                licence,
+                summary,
+                draftId,
+                publishedAt,
+                publishedBy,
+                closedAt,
+                closedBy,
+                reason,
+                null);
+    }
+
     /** Of what comes with the service and is public at once. */
     static Standing shipped(String contributor, Instant at) {
-        return new Standing(null, Licence.CC0_1_0, null, null, at, contributor, null, null, null, null);
+        return new Standing(null, Licence.CC0_1_0, null, null, at, contributor, null, null, null);
     }
 
     /** Of what waits for a review. */
     static Standing submitted(String contributorId, Licence licence, @Nullable String summary, String draftId) {
-        return new Standing(contributorId, licence, summary, draftId, null, null, null, null, null, null);
+        return new Standing(contributorId, licence, summary, draftId, null, null, null, null, null);
     }
 
     /** Of what came in a kit and was published elsewhere. */

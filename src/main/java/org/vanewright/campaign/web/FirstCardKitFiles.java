@@ -64,7 +64,7 @@ class FirstCardKitFiles implements KitFiles<LayoutDocument> {
                 layout.contributor(),
                 layout.createdAt(),
                 null,
-                new Standing(null, null, null, null, null, null, null, null, null, null));
+                new Standing(null, null, null, null, null, null, null, null, null));
         List<Schedule.Sortie> sorties = TestCards.sorties(plan.plan());
         AirframeDocument aircraft =
                 airframes.find(airframe).map(Revision::content).orElse(null);

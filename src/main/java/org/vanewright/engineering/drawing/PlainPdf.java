@@ -31,6 +31,10 @@ public final class PlainPdf {
                     expand(stream);
                 }
             }
+            // left over from the compressed table of objects, which becomes a plain one
+            for (COSName name : List.of(COSName.TYPE, COSName.FILTER, COSName.W, COSName.INDEX, COSName.LENGTH)) {
+                objects.getTrailer().removeItem(name);
+            }
             ByteArrayOutputStream out = new ByteArrayOutputStream(pdf.length * 4);
             document.save(out, CompressParameters.NO_COMPRESSION);
             return out.toByteArray();
@@ -44,6 +48,7 @@ public final class PlainPdf {
         try (InputStream in = stream.createInputStream()) {
             plain = in.readAllBytes();
         }
+        stream.removeItem(COSName.FILTER);
         stream.removeItem(COSName.DECODE_PARMS);
         try (OutputStream to = stream.createOutputStream()) {
             to.write(plain);
