@@ -61,12 +61,10 @@ public record PlanDocument(
                 instruments,
                 roles,
                 repeats,
-                new CalibrationDocument(
-                        moved("campaigns", calibration.campaign(), to), calibration.degree()));
+                new CalibrationDocument(moved("campaigns", calibration.campaign(), to), calibration.degree()));
     }
 
-    private static @Nullable RevisionRef moved(
-            String plural, @Nullable RevisionRef ref, UnaryOperator<RecordUse> to) {
+    private static @Nullable RevisionRef moved(String plural, @Nullable RevisionRef ref, UnaryOperator<RecordUse> to) {
         return ref == null ? null : to.apply(new RecordUse(plural, ref)).ref();
     }
 

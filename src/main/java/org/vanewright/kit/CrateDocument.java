@@ -52,8 +52,7 @@ final class CrateDocument {
         all.addAll(crate.graph);
         all.addAll(crate.things.values());
         Map<String, Object> document = new LinkedHashMap<>();
-        document.put(
-                "@context", List.of(PROFILE + "/context", Map.of("sha256", "http://schema.org/sha256")));
+        document.put("@context", List.of(PROFILE + "/context", Map.of("sha256", "http://schema.org/sha256")));
         document.put("@graph", all);
         return document;
     }

@@ -80,13 +80,15 @@ final class KitArchive {
         long count = 0;
         for (int n = content.read(buffer); n >= 0; n = content.read(buffer)) {
             count += n;
-            KitRefusal.require(count <= entry.size(), entry.name() + ", longer than it says", "files of the size they say");
+            KitRefusal.require(
+                    count <= entry.size(), entry.name() + ", longer than it says", "files of the size they say");
             digest.update(buffer, 0, n);
             if (keep) {
                 copy.write(buffer, 0, n);
             }
         }
-        KitRefusal.require(count == entry.size(), entry.name() + ", shorter than it says", "files of the size they say");
+        KitRefusal.require(
+                count == entry.size(), entry.name() + ", shorter than it says", "files of the size they say");
         hashes.put(entry.name(), HexFormat.of().formatHex(digest.digest()));
         if (keep) {
             kept.put(entry.name(), copy.toByteArray());

@@ -152,12 +152,10 @@ public class KitImports {
             return preview(row, outcome, List.of());
         }
         ReceivedKit kit = json.read(row.contents(), ReceivedKit.class);
-        return tried(
-                () -> keeping.keep(kit, kits.photographs(id), id, person, now()),
-                items -> {
-                    Outcome outcome = Outcome.of(kit, items);
-                    return preview(row, outcome, pictures(outcome.layout(), units));
-                });
+        return tried(() -> keeping.keep(kit, kits.photographs(id), id, person, now()), items -> {
+            Outcome outcome = Outcome.of(kit, items);
+            return preview(row, outcome, pictures(outcome.layout(), units));
+        });
     }
 
     private static KitPreview preview(KitRepository.Row row, Outcome outcome, List<Picture> pictures) {
@@ -223,7 +221,8 @@ public class KitImports {
                     person.id(),
                     person.name(),
                     "kit.imported",
-                    "layouts/" + outcome.layout().localSlug() + " revision " + outcome.layout().localRevision(),
+                    "layouts/" + outcome.layout().localSlug() + " revision "
+                            + outcome.layout().localRevision(),
                     "sha256 " + row.sha256());
             return outcome.layout();
         }));

@@ -69,8 +69,12 @@ public record KitIndex(
 
     /** A name in a document, and the path of the document it stands for. */
     public record Reference(
-            @Nullable String plural, @Nullable String slug, @Nullable Integer revision, @Nullable String path) {}
+            @Nullable String plural,
+            @Nullable String slug,
+            @Nullable Integer revision,
+            @Nullable String path) {}
 
     /** A photograph, named by its hash. */
-    public record Photograph(@Nullable String sha256, @Nullable String path) {}
+    public record Photograph(
+            @Nullable String sha256, @Nullable String path) {}
 }

@@ -57,7 +57,8 @@ class KitKeeping {
         Map<String, RecordUse> here = new HashMap<>();
         List<KitItem> items = new ArrayList<>();
         for (ReceivedKit.Document document : kit.documents()) {
-            RecordService<?> service = records.ofPlural(String.valueOf(document.entry().plural())).orElseThrow();
+            RecordService<?> service =
+                    records.ofPlural(String.valueOf(document.entry().plural())).orElseThrow();
             KitItem item = keep(service, document, here, new Import(importId, person, at));
             here.put(
                     String.valueOf(document.entry().path()),
@@ -76,7 +77,8 @@ class KitKeeping {
         Imports<T> imports = service.imports();
         try {
             T content = imports.read("", document.canonical());
-            KitRefusal.require(content.name().equals(entry.name()), "called " + entry.name(), "the name in the document");
+            KitRefusal.require(
+                    content.name().equals(entry.name()), "called " + entry.name(), "the name in the document");
             Map<RecordUse, RecordUse> names = names(content, entry, here);
             String localised = imports.localised(content, names::get);
             String sha256 = String.valueOf(entry.sha256());

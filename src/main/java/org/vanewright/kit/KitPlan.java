@@ -12,15 +12,24 @@ import org.vanewright.record.RevisionRef;
  * @param revisions every revision involved, a named one before what names it
  * @param contentKey names everything the bytes depend on but the build of the service
  */
-public record KitPlan(Revision<?> layout, List<RevisionRef> results, List<KitRevision<?>> revisions, String contentKey) {
+public record KitPlan(
+        Revision<?> layout, List<RevisionRef> results, List<KitRevision<?>> revisions, String contentKey) {
     /** As the address of the kit names the campaigns. */
     public String resultsParameter() {
-        return results.isEmpty() ? NONE : String.join(",", results.stream().map(r -> r.slug() + "." + r.revision()).toList());
+        return results.isEmpty()
+                ? NONE
+                : String.join(
+                        ",",
+                        results.stream().map(r -> r.slug() + "." + r.revision()).toList());
     }
 
     static final String NONE = "none";
 
     KitRevision<?> main() {
-        return revisions.stream().filter(r -> r.here().ref().equals(layout.ref()) && r.service().kind().equals("layout")).findFirst().orElseThrow();
+        return revisions.stream()
+                .filter(r -> r.here().ref().equals(layout.ref())
+                        && r.service().kind().equals("layout"))
+                .findFirst()
+                .orElseThrow();
     }
 }

@@ -72,7 +72,10 @@ class KitPlanner {
         results.forEach(ref -> gathering.add("campaigns", ref));
         List<KitRevision<?>> all = List.copyOf(gathering.found.values());
         StringBuilder key = new StringBuilder(layout.ref() + "\n" + results + "\n");
-        all.forEach(r -> key.append(json.write(r.entry())).append('\n').append(json.sha256(r.provenance())).append('\n'));
+        all.forEach(r -> key.append(json.write(r.entry()))
+                .append('\n')
+                .append(json.sha256(r.provenance()))
+                .append('\n'));
         return new KitPlan(layout, results, all, key.toString());
     }
 
@@ -160,8 +163,7 @@ class KitPlanner {
                 published);
     }
 
-    private <T extends RecordContent> String provenance(
-            RecordService<T> service, Revision<T> here, Revision<T> there) {
+    private <T extends RecordContent> String provenance(RecordService<T> service, Revision<T> here, Revision<T> there) {
         return kits.provenance(service.plural(), here.ref())
                 .orElseGet(() -> json.write(RevisionProvenance.of(baseUrl.of("/"), service.plural(), there)));
     }

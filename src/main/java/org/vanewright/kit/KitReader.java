@@ -2,6 +2,9 @@ package org.vanewright.kit;
 
 import java.net.URI;
 import java.net.URISyntaxException;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
@@ -13,6 +16,7 @@ import org.springframework.stereotype.Component;
 import org.vanewright.record.CanonicalJson;
 import org.vanewright.record.Licence;
 import org.vanewright.record.Lists;
+import org.vanewright.record.RevisionRef;
 
 /** Reads what an archive says of itself, and believes none of it that can be looked up. */
 @Component
@@ -24,17 +28,22 @@ class KitReader {
     private static final int MOST_PHOTOGRAPHS = 60;
     private static final int LONGEST = 120;
 
-    private final CanonicalJson json;
+    private static final Instant EARLIEST = Instant.parse("2000-01-01T00:00:00Z");
 
-    KitReader(CanonicalJson json) {
+    private final CanonicalJson json;
+    private final Clock clock;
+
+    KitReader(CanonicalJson json, Clock clock) {
         this.json = json;
+        this.clock = clock;
     }
 
     ReceivedKit read(KitArchive archive) {
         crate(archive);
         KitIndex index = parsed(archive, KitIndex.NAME, KitIndex.class);
         KitRefusal.require(
-                KitIndex.FORMAT.equals(index.format()) && Integer.valueOf(KitIndex.VERSION).equals(index.version()),
+                KitIndex.FORMAT.equals(index.format())
+                        && Integer.valueOf(KitIndex.VERSION).equals(index.version()),
                 KitIndex.NAME + " of format " + index.format() + ", version " + index.version(),
                 "format " + KitIndex.FORMAT + ", version " + KitIndex.VERSION);
         List<KitIndex.Entry> entries = Lists.present(index.revisions());
@@ -63,7 +72,7 @@ class KitReader {
                 path + " of the kind " + e.plural(),
                 "airframes, devices, layouts and campaigns");
         KitRefusal.require(
-                String.valueOf(e.slug()).matches("[a-z0-9-]{1,80}") && revision != null && revision >= 1 && revision <= 999_999,
+                isSlug(e.slug()) && revision != null && revision >= 1 && revision <= 999_999,
                 path + " called " + e.slug() + " revision " + revision,
                 "a name of small letters, digits and hyphens, and a number from 1");
         String text = archive.text(path);
@@ -84,15 +93,24 @@ class KitReader {
         return new ReceivedKit.Document(e, text, provenance);
     }
 
-    private static void people(KitIndex.Entry e, String path) {
+    private void people(KitIndex.Entry e, String path) {
         line(e.contributor(), path + ", contributor", LONGEST);
         line(e.instance(), path + ", instance", LONGEST);
         line(e.name(), path + ", name", 200);
         KitRefusal.require(isAddress(e.url()), path + " from " + e.url(), "the address of an instance, http or https");
-        KitRefusal.require(e.createdAt() != null, path + " without a time", "when it was submitted");
+        KitRefusal.require(
+                isTime(e.createdAt()) && (e.publishedAt() == null || isTime(e.publishedAt())),
+                path + " of " + e.createdAt() + ", published " + e.publishedAt(),
+                "times from 2000 until now");
+        RevisionRef from = e.derivedFrom();
+        KitRefusal.require(
+                from == null || isSlug(from.slug()) && from.revision() >= 1,
+                path + " made from " + from,
+                "a name of small letters, digits and hyphens, and a number from 1");
         KitRefusal.require(
                 e.licence() == null
-                        || Arrays.stream(Licence.values()).anyMatch(l -> l.spdx().equals(e.licence())),
+                        || Arrays.stream(Licence.values())
+                                .anyMatch(l -> l.spdx().equals(e.licence())),
                 path + " under the licence " + e.licence(),
                 "CC-BY-4.0, CC-BY-SA-4.0 or CC0-1.0");
         KitRefusal.require(
@@ -109,6 +127,17 @@ class KitReader {
                         && text.codePoints().noneMatch(Character::isISOControl),
                 what + " “" + text + "”",
                 "1 to " + longest + " characters on one line");
+    }
+
+    /** Clocks of two clubs may differ by a day. */
+    private boolean isTime(@Nullable Instant at) {
+        return at != null
+                && !at.isBefore(EARLIEST)
+                && !at.isAfter(clock.instant().plus(Duration.ofDays(1)));
+    }
+
+    private static boolean isSlug(@Nullable String slug) {
+        return slug != null && slug.matches("[a-z0-9-]{1,80}");
     }
 
     private static boolean isAddress(@Nullable String url) {
@@ -158,9 +187,7 @@ class KitReader {
                 described.add(path);
                 Object sha256 = entity.get("sha256");
                 KitRefusal.require(
-                        sha256 == null
-                                ? path.equals(CrateDocument.MANIFEST)
-                                : sha256.equals(archive.sha256(path)),
+                        sha256 == null ? path.equals(CrateDocument.MANIFEST) : sha256.equals(archive.sha256(path)),
                         path + " with SHA-256 " + archive.sha256(path),
                         "SHA-256 " + sha256 + " as in " + CrateDocument.NAME);
             }

@@ -93,7 +93,9 @@ class KitRepository {
     }
 
     void deletePhotographs(String id) {
-        jdbc.sql("delete from kit_photograph where import_id = :id").param("id", id).update();
+        jdbc.sql("delete from kit_photograph where import_id = :id")
+                .param("id", id)
+                .update();
     }
 
     /** False if there is none of that person's that could still be given up. */

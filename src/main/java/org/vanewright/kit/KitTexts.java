@@ -44,8 +44,13 @@ class KitTexts {
                     .append(licence(r))
                     .append('\n');
             if (e.derivedFrom() != null) {
-                text.append("  made from ").append(e.plural()).append('/').append(e.derivedFrom().slug())
-                        .append(" revision ").append(e.derivedFrom().revision()).append('\n');
+                text.append("  made from ")
+                        .append(e.plural())
+                        .append('/')
+                        .append(e.derivedFrom().slug())
+                        .append(" revision ")
+                        .append(e.derivedFrom().revision())
+                        .append('\n');
             }
         }
         return text.toString();
@@ -86,8 +91,7 @@ class KitTexts {
                 SHA-256. Nothing in it is compressed, since compression is not the same everywhere.
                 ro-crate-metadata.json describes it for programs (RO-Crate 1.1); kit.json is what another instance reads
                 to take it in.
-                """
-                .formatted(words(layout), layout.sha256(), origins(plan), results);
+                """.formatted(words(layout), layout.sha256(), origins(plan), results);
     }
 
     private static String origins(KitPlan plan) {

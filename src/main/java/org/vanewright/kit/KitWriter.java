@@ -64,7 +64,12 @@ class KitWriter {
                 documents(revision);
             }
             List<KitIndex.Photograph> pictures = photographs();
-            add(KitIndex.NAME, JSON, "Index of the kit, for an importing instance", bytes(json.write(index(pictures))), null);
+            add(
+                    KitIndex.NAME,
+                    JSON,
+                    "Index of the kit, for an importing instance",
+                    bytes(json.write(index(pictures))),
+                    null);
             describe();
         }
 
@@ -72,16 +77,22 @@ class KitWriter {
         private boolean hasFiles(KitRevision<?> revision) {
             return switch (revision.service().kind()) {
                 case "layout" -> revision.equals(plan.main());
-                case "device" -> plan.main().here().content().uses().stream()
-                        .anyMatch(use -> use.plural().equals("devices")
-                                && use.ref().equals(revision.here().ref()));
+                case "device" ->
+                    plan.main().here().content().uses().stream()
+                            .anyMatch(use -> use.plural().equals("devices")
+                                    && use.ref().equals(revision.here().ref()));
                 default -> true;
             };
         }
 
         private void files(KitRevision<?> revision) throws IOException {
             for (KitFile file : revision.files(sources)) {
-                add(revision.folder() + "/" + file.name(), file.mediaType(), file.description(), PlainParts.of(file), revision.entry());
+                add(
+                        revision.folder() + "/" + file.name(),
+                        file.mediaType(),
+                        file.description(),
+                        PlainParts.of(file),
+                        revision.entry());
             }
         }
 
@@ -89,7 +100,12 @@ class KitWriter {
             KitIndex.Entry entry = revision.entry();
             String what = revision.service().kind() + " " + entry.slug() + ", revision " + entry.revision();
             add(String.valueOf(entry.path()), JSON, "Document of the " + what, bytes(revision.canonical()), entry);
-            add(String.valueOf(entry.provenance()), JSON, "History of the " + what + " (W3C PROV-JSON)", bytes(revision.provenance()), entry);
+            add(
+                    String.valueOf(entry.provenance()),
+                    JSON,
+                    "History of the " + what + " (W3C PROV-JSON)",
+                    bytes(revision.provenance()),
+                    entry);
         }
 
         private List<KitIndex.Photograph> photographs() throws IOException {
@@ -114,7 +130,8 @@ class KitWriter {
             List<String> results = new ArrayList<>();
             for (KitRevision<?> r : plan.revisions()) {
                 entries.add(r.entry());
-                if (r.service().kind().equals("campaign") && plan.results().contains(r.here().ref())) {
+                if (r.service().kind().equals("campaign")
+                        && plan.results().contains(r.here().ref())) {
                     results.add(r.entry().path());
                 }
             }
@@ -131,7 +148,10 @@ class KitWriter {
             StringBuilder manifest = new StringBuilder();
             parts.stream()
                     .sorted(Comparator.comparing(CrateDocument.Part::path))
-                    .forEach(p -> manifest.append(p.sha256()).append("  ").append(p.path()).append('\n'));
+                    .forEach(p -> manifest.append(p.sha256())
+                            .append("  ")
+                            .append(p.path())
+                            .append('\n'));
             zip.add(CrateDocument.MANIFEST, bytes(manifest.toString()));
         }
 

@@ -55,11 +55,13 @@ public class Kits {
         List<RevisionRef> refs = new ArrayList<>();
         for (String each : typed.split(",", -1)) {
             Matcher matcher = RESULT.matcher(each);
-            RevisionRef ref = matcher.matches()
-                    ? new RevisionRef(matcher.group(1), Integer.parseInt(matcher.group(2)))
-                    : null;
+            RevisionRef ref =
+                    matcher.matches() ? new RevisionRef(matcher.group(1), Integer.parseInt(matcher.group(2))) : null;
             boolean released = ref != null
-                    && planner.service("campaigns").find(ref).filter(Revision::isReleased).isPresent();
+                    && planner.service("campaigns")
+                            .find(ref)
+                            .filter(Revision::isReleased)
+                            .isPresent();
             if (!released || refs.size() >= MOST_RESULTS) {
                 throw new InvalidInputException(new FieldProblem(
                         "results",

@@ -61,7 +61,8 @@ final class ZipDirectory {
     private void read() throws IOException {
         long length = file.length();
         KitRefusal.require(length <= MOST_BYTES, length + " bytes", "at most " + (MOST_BYTES >> 20) + " MB");
-        KitRefusal.require(length > END_BYTES && bytes(0, 4).getInt() == 0x04034b50, "another kind of file", "a ZIP archive");
+        KitRefusal.require(
+                length > END_BYTES && bytes(0, 4).getInt() == 0x04034b50, "another kind of file", "a ZIP archive");
         long end = length - END_BYTES;
         ByteBuffer tail = bytes(end, END_BYTES);
         KitRefusal.require(
@@ -125,8 +126,7 @@ final class ZipDirectory {
                 Integer.toUnsignedLong(from.getInt(at + 24)),
                 Integer.toUnsignedLong(from.getInt(at + 42)));
         int kind = from.getInt(at + 38) >>> 28;
-        KitRefusal.require(
-                kind == 0 || kind == 8, entry.name() + ", a link or something special", "plain files only");
+        KitRefusal.require(kind == 0 || kind == 8, entry.name() + ", a link or something special", "plain files only");
         check(entry);
         from.position(end);
         return entry;
@@ -144,7 +144,8 @@ final class ZipDirectory {
 
     private static void check(Entry e) {
         KitRefusal.require((e.flags() & 0x2041) == 0, e.name() + ", encrypted", "files that are not encrypted");
-        KitRefusal.require((e.flags() & 8) == 0, e.name() + ", its size behind it", "files with their size before them");
+        KitRefusal.require(
+                (e.flags() & 8) == 0, e.name() + ", its size behind it", "files with their size before them");
         KitRefusal.require(
                 e.method() == 0 || e.method() == 8,
                 e.name() + ", packed by method " + e.method(),
@@ -154,7 +155,9 @@ final class ZipDirectory {
                 e.name() + " in ZIP64",
                 "an archive that needs no ZIP64");
         KitRefusal.require(
-                e.size() <= MOST_A_FILE, e.name() + " of " + e.size() + " bytes", "at most " + (MOST_A_FILE >> 20) + " MB");
+                e.size() <= MOST_A_FILE,
+                e.name() + " of " + e.size() + " bytes",
+                "at most " + (MOST_A_FILE >> 20) + " MB");
         KitRefusal.require(
                 e.method() == 8 ? e.size() <= MOST_RATIO * e.packed() + 1024 : e.size() == e.packed(),
                 e.name() + ", " + e.packed() + " bytes for " + e.size(),
@@ -164,9 +167,8 @@ final class ZipDirectory {
     /** Nothing may lie between files, before the first or behind the last. */
     private void locals(long directory) throws IOException {
         long next = 0;
-        for (Entry e : entries.stream()
-                .sorted(Comparator.comparingLong(Entry::offset))
-                .toList()) {
+        for (Entry e :
+                entries.stream().sorted(Comparator.comparingLong(Entry::offset)).toList()) {
             KitRefusal.require(
                     e.offset() == next && next + LOCAL_BYTES <= directory,
                     e.name() + " at a place that is another's or nobody's",

@@ -51,7 +51,9 @@ public record RowDocument(
     RowDocument relocated(UnaryOperator<RecordUse> to) {
         return new RowDocument(
                 name,
-                device == null ? null : to.apply(new RecordUse("devices", device)).ref(),
+                device == null
+                        ? null
+                        : to.apply(new RecordUse("devices", device)).ref(),
                 surface,
                 side,
                 fromMm,

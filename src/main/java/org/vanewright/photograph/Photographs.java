@@ -77,9 +77,8 @@ public class Photographs implements PhotographIntake {
         if (!photographs.existing(Set.of(sha256)).isEmpty()) {
             return;
         }
-        boolean plain = jpeg.length <= PictureMaker.MOST_BYTES
-                && Downloads.sha256(jpeg).equals(sha256)
-                && PlainJpeg.is(jpeg);
+        boolean plain =
+                jpeg.length <= PictureMaker.MOST_BYTES && Downloads.sha256(jpeg).equals(sha256) && PlainJpeg.is(jpeg);
         if (!plain || photographs.ownedBy(person) >= MOST_A_PERSON) {
             throw new InvalidInputException(new FieldProblem(
                     "photographs",

@@ -28,7 +28,10 @@ class CalculationRateLimit extends OncePerRequestFilter {
     private static final String GUARDED = "/api/v1/calculations/";
     private static final String GUARDED_PAGES = "/bench/";
     private static final List<String> GUARDED_ENDS =
-            List.of("/study", "/suggestions", "/gauges", "/retention", "/retention.csv", "/kit.zip", "/kits/import");
+            List.of("/study", "/suggestions", "/gauges", "/retention", "/retention.csv", "/kit.zip");
+    /** Sending kits and looking at them: each is kept on trial. */
+    private static final String GUARDED_KITS = "/kits/import";
+
     private static final String API = "/api/";
 
     private final int perMinute;
@@ -54,6 +57,7 @@ class CalculationRateLimit extends OncePerRequestFilter {
     static boolean guards(String path) {
         return path.startsWith(GUARDED)
                 || path.startsWith(GUARDED_PAGES)
+                || path.contains(GUARDED_KITS)
                 || GUARDED_ENDS.stream().anyMatch(path::endsWith);
     }
 

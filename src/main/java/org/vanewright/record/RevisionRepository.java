@@ -286,8 +286,9 @@ public abstract class RevisionRepository<T extends RecordContent> {
 
     /** Revisions that wait for a review, oldest first. */
     public List<Revision<T>> waiting(int most) {
-        return jdbc.sql(rows.select(
-                        "where state in ('SUBMITTED', 'IMPORTED') order by created_at, slug, revision fetch first :most rows only"))
+        return jdbc.sql(
+                        rows.select(
+                                "where state in ('SUBMITTED', 'IMPORTED') order by created_at, slug, revision fetch first :most rows only"))
                 .param("most", most)
                 .query(rows::revision)
                 .list();

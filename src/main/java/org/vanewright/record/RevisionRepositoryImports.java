@@ -59,7 +59,8 @@ final class RevisionRepositoryImports<T extends RecordContent> {
 
     private static String candidate(String slug, int attempt) {
         String stem = slug.length() > LONGEST_SLUG ? slug.substring(0, LONGEST_SLUG) : slug;
-        return attempt == 1 ? slug : stem + "-" + attempt;
+        int number = Slugs.isTaken(slug) ? attempt + 1 : attempt;
+        return number == 1 ? slug : stem + "-" + number;
     }
 
     /** Where nothing stands, or only other revisions of the same record of the same instance. */

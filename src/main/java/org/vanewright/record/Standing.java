@@ -39,17 +39,7 @@ public record Standing(
             @Nullable Instant closedAt,
             @Nullable String closedBy,
             @Nullable String reason) {
-        this(
-                contributorId,
-                licence,
-                summary,
-                draftId,
-                publishedAt,
-                publishedBy,
-                closedAt,
-                closedBy,
-                reason,
-                null);
+        this(contributorId, licence, summary, draftId, publishedAt, publishedBy, closedAt, closedBy, reason, null);
     }
 
     /** Of what comes with the service and is public at once. */

@@ -16,7 +16,6 @@ import org.vanewright.record.Actors;
 import org.vanewright.record.Power;
 import org.vanewright.record.RecordContent;
 import org.vanewright.record.RecordService;
-import org.vanewright.record.RecordState;
 import org.vanewright.record.Records;
 import org.vanewright.record.Revision;
 import org.vanewright.record.RevisionEvent;

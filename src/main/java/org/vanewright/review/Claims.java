@@ -10,7 +10,6 @@ import org.vanewright.record.Actors;
 import org.vanewright.record.DraftClosedException;
 import org.vanewright.record.PersonRef;
 import org.vanewright.record.Power;
-import org.vanewright.record.RecordState;
 import org.vanewright.record.Records;
 import org.vanewright.record.RevisionRef;
 

@@ -41,7 +41,8 @@ class KitArchiveTest {
         byte[] manifest = (Downloads.sha256(text) + "  a.txt\n").getBytes(StandardCharsets.UTF_8);
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         try (ZipArchiveOutputStream zip = new ZipArchiveOutputStream(Files.newByteChannel(
-                directory.resolve("packed.zip"), java.util.EnumSet.of(
+                directory.resolve("packed.zip"),
+                java.util.EnumSet.of(
                         java.nio.file.StandardOpenOption.CREATE, java.nio.file.StandardOpenOption.WRITE)))) {
             for (byte[] each : new byte[][] {text, manifest}) {
                 zip.putArchiveEntry(new ZipArchiveEntry(each == text ? "a.txt" : "manifest-sha256.txt"));
@@ -50,7 +51,8 @@ class KitArchiveTest {
             }
         }
         assertThat(out.size()).isZero();
-        assertThat(KitArchive.read(directory.resolve("packed.zip")).text("a.txt")).startsWith("line\nline");
+        assertThat(KitArchive.read(directory.resolve("packed.zip")).text("a.txt"))
+                .startsWith("line\nline");
     }
 
     @ParameterizedTest
@@ -74,8 +76,17 @@ class KitArchiveTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "../a.txt", "a/../../b.txt", "/etc/a.txt", "C:a.txt", "a/./b", "a//b", "folder/", ".hidden", "a b.txt",
-                "a\u0001b", "__MACOSX/._a"
+                "../a.txt",
+                "a/../../b.txt",
+                "/etc/a.txt",
+                "C:a.txt",
+                "a/./b",
+                "a//b",
+                "folder/",
+                ".hidden",
+                "a b.txt",
+                "a\u0001b",
+                "__MACOSX/._a"
             })
     void namesThatLeaveTheArchiveOrAreNoneAreRefused(String name) throws IOException {
         assertThat(refusal(sealed(name, "text"))).contains("a file named", "that stay within the archive");
@@ -97,7 +108,8 @@ class KitArchiveTest {
     void linksAreRefused() throws IOException {
         ZipArchiveEntry link = new ZipArchiveEntry("link");
         link.setUnixMode(0120777);
-        assertThat(refusal(one(link, "/etc/passwd".getBytes(StandardCharsets.UTF_8)))).contains("a link");
+        assertThat(refusal(one(link, "/etc/passwd".getBytes(StandardCharsets.UTF_8))))
+                .contains("a link");
     }
 
     @Test
@@ -210,11 +222,11 @@ class KitArchiveTest {
 
     private String refusal(byte[] zip) throws IOException {
         Path file = file(zip);
-        InvalidInputException refused =
-                catchThrowableOfType(InvalidInputException.class, () -> KitArchive.read(file));
+        InvalidInputException refused = catchThrowableOfType(InvalidInputException.class, () -> KitArchive.read(file));
         assertThat(refused).isNotNull();
         assertThat(refused.problems()).hasSize(1).allMatch(p -> p.field().equals("file"));
-        return refused.problems().get(0).value() + ": " + refused.problems().get(0).allowed();
+        return refused.problems().get(0).value() + ": "
+                + refused.problems().get(0).allowed();
     }
 
     private Path file(byte[] zip) throws IOException {
@@ -225,7 +237,10 @@ class KitArchiveTest {
     private static byte[] sealed(Object... files) throws IOException {
         StringBuilder manifest = new StringBuilder();
         for (int i = 0; i < files.length; i += 2) {
-            manifest.append(Downloads.sha256(bytes(files[i + 1]))).append("  ").append(files[i]).append('\n');
+            manifest.append(Downloads.sha256(bytes(files[i + 1])))
+                    .append("  ")
+                    .append(files[i])
+                    .append('\n');
         }
         Object[] all = Arrays.copyOf(files, files.length + 2);
         all[files.length] = "manifest-sha256.txt";

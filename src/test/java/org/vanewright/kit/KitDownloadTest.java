@@ -116,7 +116,9 @@ class KitDownloadTest extends ServerTest {
         Map<String, JsonNode> graph = new HashMap<>();
         document.get("@graph").forEach(e -> {
             assertThat(e.get("@type")).as("every entity has a type").isNotNull();
-            assertThat(graph.put(e.get("@id").asString(), e)).as("flattened: each once").isNull();
+            assertThat(graph.put(e.get("@id").asString(), e))
+                    .as("flattened: each once")
+                    .isNull();
         });
         JsonNode descriptor = graph.get("ro-crate-metadata.json");
         assertThat(descriptor.get("@type").asString()).isEqualTo("CreativeWork");
@@ -139,13 +141,15 @@ class KitDownloadTest extends ServerTest {
             assertThat(file.get("encodingFormat").asString()).matches("[a-z]+/[a-z0-9.+-]+(;.*)?");
             for (String reference : List.of("author", "license", "publisher")) {
                 if (file.has(reference)) {
-                    assertThat(graph).as("no reference leads nowhere").containsKey(file.get(reference)
-                            .get("@id")
-                            .asString());
+                    assertThat(graph)
+                            .as("no reference leads nowhere")
+                            .containsKey(file.get(reference).get("@id").asString());
                 }
             }
         }
-        assertThat(graph.get(root.get("author").get("@id").asString()).get("@type").asString())
+        assertThat(graph.get(root.get("author").get("@id").asString())
+                        .get("@type")
+                        .asString())
                 .as("Contextual Entities: people are entities of their own")
                 .isEqualTo("Person");
         assertThat(root.get("license").get("@id").asString())
@@ -225,8 +229,7 @@ class KitDownloadTest extends ServerTest {
     @Test
     void whatCannotBeInAKitIsRefusedByName() {
         for (String results : List.of("x", "x.0", CAMPAIGN + ".9", "nobody.1", CAMPAIGN + ".1,", "../x.1")) {
-            HttpResponse<byte[]> refused =
-                    kit("?revision=1&results=" + results, "Accept", "application/problem+json");
+            HttpResponse<byte[]> refused = kit("?revision=1&results=" + results, "Accept", "application/problem+json");
             assertThat(refused.statusCode()).as(results).isEqualTo(400);
         }
         assertThat(kit("?revision=99").statusCode()).isEqualTo(404);
@@ -237,6 +240,7 @@ class KitDownloadTest extends ServerTest {
     @Test
     void thePageOffersIt() {
         assertThat(page(LAYOUT, 200).select("a[href*=kit.zip]").attr("href")).isEqualTo(LAYOUT + "/kit.zip?revision=1");
-        assertThat(signIn(Role.MEMBER).page("/layouts", 200).select("a[href=/kits/import]")).hasSize(1);
+        assertThat(signIn(Role.MEMBER).page("/layouts", 200).select("a[href=/kits/import]"))
+                .hasSize(1);
     }
 }

@@ -37,7 +37,9 @@ class KitImportTest extends ServerTest {
     @BeforeEach
     void takeApart() {
         if (made.length == 0) {
-            made = newVisitor().file("/layouts/" + LAYOUT + "/kit.zip?revision=1&results=none").body();
+            made = newVisitor()
+                    .file("/layouts/" + LAYOUT + "/kit.zip?revision=1&results=none")
+                    .body();
         }
         kit = TestKit.of(made);
     }
@@ -56,7 +58,8 @@ class KitImportTest extends ServerTest {
 
     /** With a device of another height under the name of the one that is here. */
     private TestKit withAnotherDevice(String height) {
-        kit.change(kit.document("devices"), text -> text.replaceFirst("\"heightMm\":[0-9.]+", "\"heightMm\":" + height));
+        kit.change(
+                kit.document("devices"), text -> text.replaceFirst("\"heightMm\":[0-9.]+", "\"heightMm\":" + height));
         return kit.rehash();
     }
 
@@ -125,9 +128,19 @@ class KitImportTest extends ServerTest {
 
     private void theKitOfItIsTheKitThatCame(SignedIn member, TestKit changed, String path) {
         String slug = path.split("/")[2];
-        TestKit again = TestKit.of(member.file("/layouts/" + slug + "/kit.zip?revision=1").body());
-        assertThat(again.index().get("revisions")).isEqualTo(changed.index().get("revisions"));
-        assertThat(again.text(changed.document("layouts"))).isEqualTo(changed.text(changed.document("layouts")));
+        TestKit again = TestKit.of(
+                member.file("/layouts/" + slug + "/kit.zip?revision=1").body());
+        for (String plural : List.of("airframes", "devices", "layouts")) {
+            assertThat(again.text(again.document(plural))).isEqualTo(changed.text(changed.document(plural)));
+        }
+        for (int i = 0; i < 3; i++) {
+            JsonNode entry = again.index().get("revisions").get(i);
+            JsonNode came = changed.index().get("revisions").get(i);
+            for (String part :
+                    List.of("slug", "revision", "sha256", "url", "contributor", "createdAt", "publishedAt")) {
+                assertThat(entry.get(part)).as(part).isEqualTo(came.get(part));
+            }
+        }
         String drawn = "layouts/" + LAYOUT + "-r1/template-left-a4.pdf";
         assertThat(again.files().get(drawn)).isEqualTo(changed.files().get(drawn));
     }
@@ -146,18 +159,26 @@ class KitImportTest extends ServerTest {
                 .select(".row-block a[href*=" + DEVICE + "-]")
                 .attr("href");
         SignedIn maintainer = signIn(Role.MAINTAINER);
-        assertThat(maintainer.page("/review", 200).select(".queue li:has(a[href*=" + layout.split("/")[2] + "/])").text())
+        assertThat(maintainer
+                        .page("/review", 200)
+                        .select(".queue li:has(a[href*=" + layout.split("/")[2] + "/])")
+                        .text())
                 .contains("imported from Vanewright", "passed");
         Document review = maintainer.page(review(layout), 200);
         assertThat(review.text()).contains("nobody here has reviewed it");
         HttpResponse<String> early = maintainer.postForm(review(layout) + "/publish", Map.of());
         assertThat(early.statusCode()).as("its device is not public").isEqualTo(422);
-        assertThat(maintainer.postForm(review(device) + "/claim", Map.of()).statusCode()).isEqualTo(303);
-        assertThat(maintainer.postForm(review(device) + "/publish", Map.of()).statusCode()).isEqualTo(303);
-        assertThat(maintainer.postForm(review(layout) + "/publish", Map.of()).statusCode()).isEqualTo(303);
+        for (String step :
+                List.of(review(device) + "/claim", review(device) + "/publish", review(layout) + "/publish")) {
+            assertThat(maintainer.postForm(step, Map.of()).statusCode())
+                    .as(step)
+                    .isEqualTo(302);
+        }
         Document page = newVisitor().page(layout.replaceFirst("/revisions/1$", ""), 200);
         assertThat(page.select(".imported h2").text()).isEqualTo("Imported from Vanewright");
-        assertThat(page.select(".revision-line").text()).doesNotContain("not reviewed").contains("published by");
+        assertThat(page.select(".revision-line").text())
+                .doesNotContain("not reviewed")
+                .contains("published by");
         JsonNode provenance = json(newVisitor().get(layout + "/provenance.json"), 200);
         assertThat(provenance.get("alternateOf").toString()).contains("origin:layouts/" + LAYOUT + "/revisions/1");
         JsonNode body = json(newVisitor().get("/api/v1" + layout), 200);
@@ -199,23 +220,47 @@ class KitImportTest extends ServerTest {
         hostile.put("canonical JSON", changed(device, t -> t.replaceFirst("\\{", "{ ")));
         hostile.put("a document of the kind device", changed(device, t -> "[1,2"));
         hostile.put("as this version of the service knows it", changed(device, t -> "{\"aaa\":1," + t.substring(1)));
-        hostile.put("rows[0].chordFraction", changed(layout, t -> t.replaceFirst("\"chordFraction\":[0-9.]+", "\"chordFraction\":5")));
-        hostile.put("every revision that a document names", changed(layout, t -> t.replace("\"slug\":\"" + DEVICE, "\"slug\":\"other-" + DEVICE)));
-        hostile.put("the name in the document", index(t -> t.replaceFirst("\"name\":\"[^\"]+\"", "\"name\":\"Another\"")));
-        hostile.put("airframes, devices, layouts and campaigns", index(t -> t.replaceFirst("\"plural\":\"devices\"", "\"plural\":\"people\"")));
+        hostile.put(
+                "rows[0].chordFraction",
+                changed(layout, t -> t.replaceFirst("\"chordFraction\":[0-9.]+", "\"chordFraction\":5")));
+        hostile.put(
+                "every revision that a document names",
+                changed(layout, t -> t.replace("\"slug\":\"" + DEVICE, "\"slug\":\"other-" + DEVICE)));
+        hostile.put(
+                "the name in the document", index(t -> t.replaceFirst("\"name\":\"[^\"]+\"", "\"name\":\"Another\"")));
+        hostile.put(
+                "airframes, devices, layouts and campaigns",
+                index(t -> t.replaceFirst("\"plural\":\"devices\"", "\"plural\":\"people\"")));
         hostile.put("as in kit.json", wrongIndexHash());
         hostile.put("as in ro-crate-metadata.json", wrongCrateHash());
-        hostile.put("names of documents that stand before it", index(t -> t.replaceFirst("\"references\":\\[\\{\"path\":\"[^\"]+\"", "\"references\":[{\"path\":\"records/x.json\"")));
-        hostile.put("a name of small letters", index(t -> t.replaceFirst("\"slug\":\"" + LAYOUT, "\"slug\":\"../" + LAYOUT)));
-        hostile.put("the address of an instance", index(t -> t.replaceAll("\"url\":\"[^\"]+\"", "\"url\":\"javascript:alert(1)\"")));
-        hostile.put("CC-BY-4.0, CC-BY-SA-4.0 or CC0-1.0", index(t -> t.replaceFirst("\"licence\":\"[^\"]+\"", "\"licence\":\"NONE\"")));
-        hostile.put("characters on one line", index(t -> t.replaceFirst("\"contributor\":\"", "\"contributor\":\"\\\\n")));
-        hostile.put("the path of a layout's document", index(t -> t.replaceFirst("\"layout\":\"[^\"]+\"", "\"layout\":\"" + device + "\"")));
+        hostile.put(
+                "names of documents that stand before it",
+                index(t -> t.replaceFirst(
+                        "\"references\":\\[\\{\"path\":\"[^\"]+\"", "\"references\":[{\"path\":\"records/x.json\"")));
+        hostile.put(
+                "a name of small letters",
+                index(t -> t.replaceFirst("\"slug\":\"" + LAYOUT, "\"slug\":\"../" + LAYOUT)));
+        hostile.put(
+                "the address of an instance",
+                index(t -> t.replaceAll("\"url\":\"[^\"]+\"", "\"url\":\"javascript:alert(1)\"")));
+        hostile.put(
+                "CC-BY-4.0, CC-BY-SA-4.0 or CC0-1.0",
+                index(t -> t.replaceFirst("\"licence\":\"[^\"]+\"", "\"licence\":\"NONE\"")));
+        hostile.put(
+                "characters on one line", index(t -> t.replaceFirst("\"contributor\":\"", "\"contributor\":\"\\\\n")));
+        hostile.put(
+                "the path of a layout's document",
+                index(t -> t.replaceFirst("\"layout\":\"[^\"]+\"", "\"layout\":\"" + device + "\"")));
         hostile.put("format vanewright-kit, version 1", index(t -> t.replace("\"version\":1", "\"version\":2")));
-        hostile.put("kit.json, which cannot be read", changed("kit.json", t -> "{").sealedOnly());
-        hostile.put("an RO-Crate", TestKit.of(made).put("ro-crate-metadata.json", "{}").sealedOnly());
-        hostile.put("does not describe", TestKit.of(made).put("more.txt", "more").sealedOnly());
-        hostile.forEach((reason, bad) -> assertThat(refusal(member, bad)).as(reason).contains(reason));
+        hostile.put(
+                "kit.json, which cannot be read", changed("kit.json", t -> "{").described());
+        hostile.put(
+                "an RO-Crate",
+                TestKit.of(made).put("ro-crate-metadata.json", "{}").sealedOnly());
+        hostile.put(
+                "does not describe", TestKit.of(made).put("more.txt", "more").sealedOnly());
+        hostile.forEach(
+                (reason, bad) -> assertThat(refusal(member, bad)).as(reason).contains(reason));
         assertThat(rows()).isEqualTo(before);
     }
 
@@ -231,12 +276,14 @@ class KitImportTest extends ServerTest {
     private TestKit wrongIndexHash() {
         return TestKit.of(made)
                 .change("kit.json", t -> t.replaceFirst("\"sha256\":\"[0-9a-f]{8}", "\"sha256\":\"00000000"))
-                .sealedOnly();
+                .described();
     }
 
     private TestKit wrongCrateHash() {
         return TestKit.of(made)
-                .change("ro-crate-metadata.json", t -> t.replaceFirst("\"sha256\":\"[0-9a-f]{8}", "\"sha256\":\"00000000"))
+                .change(
+                        "ro-crate-metadata.json",
+                        t -> t.replaceFirst("\"sha256\":\"[0-9a-f]{8}", "\"sha256\":\"00000000"))
                 .sealedOnly();
     }
 
@@ -249,7 +296,8 @@ class KitImportTest extends ServerTest {
     private long rows() {
         JdbcClient jdbc = context().getBean(JdbcClient.class);
         long sum = 0;
-        for (String table : List.of("airframe_revision", "device_revision", "layout_revision", "kit_provenance", "photograph")) {
+        for (String table :
+                List.of("airframe_revision", "device_revision", "layout_revision", "kit_provenance", "photograph")) {
             sum += jdbc.sql("select count(*) from " + table).query(Long.class).single();
         }
         return sum;
@@ -259,7 +307,8 @@ class KitImportTest extends ServerTest {
     void photographsComeAsTheyAreOrNotAtAll() {
         SignedIn member = signIn(Role.MEMBER);
         byte[] plain = Pictures.encoded(Pictures.quarters(61, 40), "jpeg");
-        assertThat(refusal(member, withPhotograph(Pictures.withExif(plain, 6), true))).contains(EXIF_REFUSED);
+        assertThat(refusal(member, withPhotograph(Pictures.withExif(plain, 6), true)))
+                .contains(EXIF_REFUSED);
         assertThat(refusal(member, withPhotograph(Arrays.copyOf(plain, plain.length + 9), true)))
                 .contains(EXIF_REFUSED);
         assertThat(refusal(member, withPhotograph("<svg/>".getBytes(StandardCharsets.UTF_8), true)))
@@ -269,12 +318,19 @@ class KitImportTest extends ServerTest {
         String device = member.page(layout, 200)
                 .select(".row-block a[href*=" + DEVICE + "-]")
                 .attr("href");
-        assertThat(member.page(device, 200).select("img[src*=" + Downloads.sha256(plain) + "]")).isNotEmpty();
-        assertThat(member.file("/photographs/" + Downloads.sha256(plain) + ".jpg").body()).isEqualTo(plain);
-        assertThat(newVisitor().get("/photographs/" + Downloads.sha256(plain) + ".jpg").statusCode())
+        assertThat(member.page(device, 200).select("img[src*=" + Downloads.sha256(plain) + "]"))
+                .isNotEmpty();
+        assertThat(member.file("/photographs/" + Downloads.sha256(plain) + ".jpg")
+                        .body())
+                .isEqualTo(plain);
+        assertThat(newVisitor()
+                        .get("/photographs/" + Downloads.sha256(plain) + ".jpg")
+                        .statusCode())
                 .isEqualTo(404);
-        TestKit again = TestKit.of(member.file("/layouts/" + layout.split("/")[2] + "/kit.zip?revision=1").body());
-        assertThat(again.files().get("photographs/" + Downloads.sha256(plain) + ".jpg")).isEqualTo(plain);
+        TestKit again = TestKit.of(member.file("/layouts/" + layout.split("/")[2] + "/kit.zip?revision=1")
+                .body());
+        assertThat(again.files().get("photographs/" + Downloads.sha256(plain) + ".jpg"))
+                .isEqualTo(plain);
     }
 
     private TestKit withPhotograph(byte[] jpeg, boolean included) {
@@ -283,7 +339,8 @@ class KitImportTest extends ServerTest {
         fresh.change(
                 fresh.document("devices"),
                 t -> t.replaceFirst(
-                        "\"vane\":", "\"photographs\":[{\"alt\":\"Four quarters\",\"sha256\":\"" + sha256 + "\"}],\"vane\":"));
+                        "(\"provenance\":|\"vane\":)",
+                        "\"photographs\":[{\"alt\":\"Four quarters\",\"sha256\":\"" + sha256 + "\"}],$1"));
         if (included) {
             String path = "photographs/" + sha256 + ".jpg";
             fresh.files().put(path, jpeg);
@@ -293,7 +350,8 @@ class KitImportTest extends ServerTest {
                     "ro-crate-metadata.json",
                     t -> t.replaceFirst(
                             "\"@graph\":\\[",
-                            "\"@graph\":[{\"@id\":\"" + path + "\",\"@type\":\"File\",\"sha256\":\"" + sha256 + "\"},"));
+                            "\"@graph\":[{\"@id\":\"" + path + "\",\"@type\":\"File\",\"sha256\":\"" + sha256
+                                    + "\"},"));
         }
         return fresh.rehash();
     }
@@ -311,9 +369,12 @@ class KitImportTest extends ServerTest {
         assertThat(member.get(path).statusCode()).isEqualTo(404);
         String second = send(member, kit);
         assertThat(member.postForm(second + "/keep", Map.of()).statusCode()).isEqualTo(303);
-        assertThat(member.postForm(second + "/keep", Map.of()).statusCode()).as("once").isEqualTo(409);
+        assertThat(member.postForm(second + "/keep", Map.of()).statusCode())
+                .as("once")
+                .isEqualTo(409);
         assertThat(member.page(second, 200).text()).contains("Kept on");
-        assertThat(parsed(member.postForm("/kits/import", Map.of()), 422).text()).contains("missing");
+        assertThat(parsed(member.postForm("/kits/import", Map.of()), 422).text())
+                .contains("missing");
     }
 
     @Test
@@ -332,8 +393,8 @@ class KitImportTest extends ServerTest {
         assertThat(newVisitor().call("DELETE", at, "", "Authorization", bearer).statusCode())
                 .as("what is kept is not given up")
                 .isEqualTo(409);
-        JsonNode refused = json(
-                newVisitor().sendFile("/api/v1/kits/imports", "file", new byte[] {1, 2, 3}, bearer), 400);
+        JsonNode refused =
+                json(newVisitor().sendFile("/api/v1/kits/imports", "file", new byte[] {1, 2, 3}, bearer), 400);
         assertThat(refused.get("errors").toString()).contains("another kind of file");
     }
 }

@@ -78,6 +78,11 @@ final class TestKit {
             }
         }
         put("kit.json", index.toString());
+        return described();
+    }
+
+    /** Takes the hashes of the files into crate and manifest, not into the index. */
+    TestKit described() {
         ObjectNode crate = (ObjectNode) MAPPER.readTree(files.get("ro-crate-metadata.json"));
         for (JsonNode entity : crate.get("@graph")) {
             byte[] file = files.get(entity.get("@id").asString());
@@ -94,7 +99,10 @@ final class TestKit {
         StringBuilder manifest = new StringBuilder();
         files.forEach((name, bytes) -> {
             if (!name.equals("manifest-sha256.txt")) {
-                manifest.append(Downloads.sha256(bytes)).append("  ").append(name).append('\n');
+                manifest.append(Downloads.sha256(bytes))
+                        .append("  ")
+                        .append(name)
+                        .append('\n');
             }
         });
         return put("manifest-sha256.txt", manifest.toString());

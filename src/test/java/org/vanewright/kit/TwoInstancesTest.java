@@ -22,10 +22,12 @@ class TwoInstancesTest extends ServerTest {
     @Test
     void anImportedLayoutHasTheSamePageDrawingsHashesAndKit() throws IOException {
         byte[] kit = newVisitor().file(LAYOUT + "/kit.zip").body();
-        try (SecondInstance other = SecondInstance.start(
-                "-Duser.timezone=Asia/Kathmandu", "-Duser.language=tr", "-Duser.country=TR")) {
+        try (SecondInstance other =
+                SecondInstance.start("-Duser.timezone=Asia/Kathmandu", "-Duser.language=tr", "-Duser.country=TR")) {
             Caller there = other.steward();
-            assertThat(other.visitor().get(LAYOUT).statusCode()).as("empty before").isEqualTo(404);
+            assertThat(other.visitor().get(LAYOUT).statusCode())
+                    .as("empty before")
+                    .isEqualTo(404);
             keep(there, kit);
 
             samePage(newVisitor().page(REVISION, 200), there.page(REVISION, 200));
@@ -54,12 +56,13 @@ class TwoInstancesTest extends ServerTest {
         String path = sent.headers().firstValue("location").orElseThrow().replaceFirst("^https?://[^/]*", "");
         Document preview = there.page(path, 200);
         assertThat(preview.select("dl.facts").text()).contains("Vanewright", origin(), "4 new here");
-        assertThat(svgs(preview).get(0).html())
-                .as("the preview draws the wing")
-                .contains("<title");
-        assertThat(there.get(REVISION).statusCode()).as("a preview keeps nothing").isEqualTo(404);
+        assertThat(svgs(preview).get(0).html()).as("the preview draws the wing").contains("<title");
+        assertThat(there.get(REVISION).statusCode())
+                .as("a preview keeps nothing")
+                .isEqualTo(404);
         HttpResponse<String> kept = there.postForm(path + "/keep", Map.of());
-        assertThat(kept.headers().firstValue("location")).hasValueSatisfying(l -> assertThat(l).endsWith(REVISION));
+        assertThat(kept.headers().firstValue("location"))
+                .hasValueSatisfying(l -> assertThat(l).endsWith(REVISION));
     }
 
     private static List<Element> svgs(Document page) {
@@ -72,8 +75,11 @@ class TwoInstancesTest extends ServerTest {
                 .as("drawings")
                 .containsExactlyElementsOf(
                         svgs(here).stream().map(Element::outerHtml).toList());
-        for (String part : List.of("h1", ".row-block", "table.figures", "#template-title ~ ul a:not([href*=kit])", ".hash")) {
-            assertThat(there.select(part).outerHtml()).as(part).isEqualTo(here.select(part).outerHtml());
+        for (String part :
+                List.of("h1", ".row-block", "table.figures", "#template-title ~ ul a:not([href*=kit])", ".hash")) {
+            assertThat(there.select(part).outerHtml())
+                    .as(part)
+                    .isEqualTo(here.select(part).outerHtml());
         }
     }
 
@@ -81,7 +87,8 @@ class TwoInstancesTest extends ServerTest {
         for (JsonNode entry : TestKit.of(newVisitor().file(LAYOUT + "/kit.zip").body())
                 .index()
                 .get("revisions")) {
-            String path = "/" + entry.get("plural").asString() + "/" + entry.get("slug").asString() + "/revisions/"
+            String path = "/" + entry.get("plural").asString() + "/"
+                    + entry.get("slug").asString() + "/revisions/"
                     + entry.get("revision").asInt();
             assertThat(there.page(path, 200).select(".revision-line .hash").attr("title"))
                     .isEqualTo("SHA-256 " + entry.get("sha256").asString());

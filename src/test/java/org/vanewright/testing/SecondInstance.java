@@ -33,8 +33,8 @@ public final class SecondInstance implements AutoCloseable {
         List<String> command = new ArrayList<>();
         command.add(System.getProperty("java.home") + "/bin/java");
         command.addAll(List.of(options));
-        command.addAll(List.of(
-                "-Xmx256m", "org.vanewright.Vanewright", "--server.port=0", "--spring.profiles.active=test"));
+        command.addAll(
+                List.of("-Xmx256m", "org.vanewright.Vanewright", "--server.port=0", "--spring.profiles.active=test"));
         ProcessBuilder builder = new ProcessBuilder(command).redirectErrorStream(true);
         builder.environment()
                 .put(

@@ -40,15 +40,17 @@ class CampaignKitFiles implements KitFiles<CampaignDocument> {
         List<Schedule.Sortie> sorties = TestCards.sorties(document.plan());
         if (!sorties.isEmpty()) {
             files.add(new KitFile(
-                    "test-cards.pdf", "application/pdf", "Test cards of this campaign", () -> cards(campaign, sorties)));
+                    "test-cards.pdf",
+                    "application/pdf",
+                    "Test cards of this campaign",
+                    () -> cards(campaign, sorties)));
         }
         if (!document.points().isEmpty()) {
             files.add(new KitFile(
                     "results.csv",
                     "text/csv",
                     "Results: every test point as read and reduced",
-                    () -> ResultsCsv.write(
-                                    document, reductions.of(document).orElse(null))
+                    () -> ResultsCsv.write(document, reductions.of(document).orElse(null))
                             .getBytes(StandardCharsets.UTF_8)));
         }
         return files;

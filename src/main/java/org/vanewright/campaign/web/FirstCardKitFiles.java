@@ -69,6 +69,10 @@ class FirstCardKitFiles implements KitFiles<LayoutDocument> {
         AirframeDocument aircraft =
                 airframes.find(airframe).map(Revision::content).orElse(null);
         return TestCardSheet.pdf(
-                none, aircraft, sorties, sorties.size(), cautions.all(layout.content().invented()));
+                none,
+                aircraft,
+                sorties,
+                sorties.size(),
+                cautions.all(layout.content().invented()));
     }
 }

@@ -86,9 +86,7 @@ class KitApi {
     @Operation(summary = "What a kit that you sent holds, and what becomes of it")
     @GetMapping(ID)
     ResponseEntity<Body> preview(@PathVariable("id") String id, @RequestAttribute("units") Units units) {
-        return ResponseEntity.ok()
-                .cacheControl(CacheControl.noStore())
-                .body(Body.of(imports.preview(id, units)));
+        return ResponseEntity.ok().cacheControl(CacheControl.noStore()).body(Body.of(imports.preview(id, units)));
     }
 
     @Operation(summary = "Keep it: its revisions stand here as imported until a reviewer accepts or refuses them")

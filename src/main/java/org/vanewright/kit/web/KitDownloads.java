@@ -47,7 +47,7 @@ class KitDownloads {
         ResponseEntity<Resource> response = downloads.send(request, file, plan.layout());
         return ResponseEntity.status(response.getStatusCode())
                 .headers(response.getHeaders())
-                .header(HttpHeaders.CONTENT_LOCATION, path(plan))
+                .header(HttpHeaders.CONTENT_LOCATION, request.getContextPath() + path(plan))
                 .body(response.getBody());
     }
 

@@ -47,16 +47,22 @@ class LayoutKitFiles implements KitFiles<LayoutDocument> {
             }
         }
         files.add(new KitFile(
-                "stations.csv", "text/csv", "Station table: where each device sits", () -> StationCsv.write(
-                                StationRow.of(layout.content(), plan))
-                        .getBytes(StandardCharsets.UTF_8)));
+                "stations.csv",
+                "text/csv",
+                "Station table: where each device sits",
+                () -> StationCsv.write(StationRow.of(layout.content(), plan)).getBytes(StandardCharsets.UTF_8)));
         return files;
     }
 
     private void templates(Revision<LayoutDocument> layout, Wing wing, List<KitFile> files) {
         String side = wing.name().toLowerCase(Locale.ROOT);
         for (Paper paper : Paper.values()) {
-            add(TemplateFormat.PDF, layout, request(wing, paper), "Template, " + side + " wing, " + paper.label(), files);
+            add(
+                    TemplateFormat.PDF,
+                    layout,
+                    request(wing, paper),
+                    "Template, " + side + " wing, " + paper.label(),
+                    files);
         }
         TemplateRequest whole = request(wing, Paper.A4);
         add(TemplateFormat.SVG, layout, whole, "Template for a cutter, " + side + " wing", files);
@@ -75,7 +81,6 @@ class LayoutKitFiles implements KitFiles<LayoutDocument> {
             String description,
             List<KitFile> files) {
         String type = format.type().getType() + "/" + format.type().getSubtype();
-        files.add(new KitFile(
-                format.fileName(asked), type, description, () -> templates.write(format, layout, asked)));
+        files.add(new KitFile(format.fileName(asked), type, description, () -> templates.write(format, layout, asked)));
     }
 }

@@ -41,8 +41,9 @@ class PlateKitFiles implements KitFiles<LayoutDocument> {
 
     @Override
     public List<KitFile> of(Revision<LayoutDocument> layout) {
-        PrintPlanQuery query = Objects.requireNonNull(
-                PrintPlanForm.of(Form.posted(Map.of("shaped", new String[] {"true"}))).query());
+        PrintPlanQuery query =
+                Objects.requireNonNull(PrintPlanForm.of(Form.posted(Map.of("shaped", new String[] {"true"})))
+                        .query());
         List<KitFile> files = new ArrayList<>();
         int number = 1;
         for (PrintPlan.Batch batch : planner.plan(layout.content(), query).batches()) {
@@ -54,11 +55,15 @@ class PlateKitFiles implements KitFiles<LayoutDocument> {
     private void add(PrintPlan.Batch batch, String name, PrintPlanQuery.Bed bed, List<KitFile> files) {
         String what = batch.device().slug() + " for row " + String.join(", ", batch.rows());
         files.add(new KitFile(
-                name + ".stl", "model/stl", what, () -> StlWriter.write(
-                        mesh(batch), DeviceSolids.label(batch.device()))));
+                name + ".stl",
+                "model/stl",
+                what,
+                () -> StlWriter.write(mesh(batch), DeviceSolids.label(batch.device()))));
         files.add(new KitFile(
-                name + ".3mf", ThreeMfWriter.MEDIA_TYPE, what, () -> ThreeMfWriter.write(
-                        mesh(batch), DeviceSolids.label(batch.device()))));
+                name + ".3mf",
+                ThreeMfWriter.MEDIA_TYPE,
+                what,
+                () -> ThreeMfWriter.write(mesh(batch), DeviceSolids.label(batch.device()))));
         int plates = batch.piecesPerPlate().size();
         for (int i = 0; i < plates; i++) {
             int index = i;
@@ -72,13 +77,11 @@ class PlateKitFiles implements KitFiles<LayoutDocument> {
 
     private byte[] plate(PrintPlan.Batch batch, PrintPlanQuery.Bed bed, int index) {
         Mesh mesh = mesh(batch);
-        List<Plate> plates =
-                BuildPlate.arrange(mesh, bed.widthMm(), bed.depthMm(), batch.pieces(), bed.spacingMm());
+        List<Plate> plates = BuildPlate.arrange(mesh, bed.widthMm(), bed.depthMm(), batch.pieces(), bed.spacingMm());
         return ThreeMfWriter.write(mesh, DeviceSolids.label(batch.device()), plates.get(index));
     }
 
     private Mesh mesh(PrintPlan.Batch batch) {
-        return solids.exact(
-                DeviceSolids.on(batch.device().content().design(), batch.undersideRadiusMm()));
+        return solids.exact(DeviceSolids.on(batch.device().content().design(), batch.undersideRadiusMm()));
     }
 }
