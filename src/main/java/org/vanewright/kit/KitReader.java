@@ -179,9 +179,11 @@ class KitReader {
     /** The crate's own hashes are a third statement beside manifest and index; all have to agree. */
     private void crate(KitArchive archive) {
         Map<?, ?> crate = parsed(archive, CrateDocument.NAME, Map.class);
-        KitRefusal.require(crate.get("@graph") instanceof List, CrateDocument.NAME + " without @graph", "an RO-Crate");
+        if (!(crate.get("@graph") instanceof List<?> graph)) {
+            throw KitRefusal.of(CrateDocument.NAME + " without @graph", "an RO-Crate");
+        }
         Set<Object> described = new HashSet<>();
-        for (Object each : (List<?>) crate.get("@graph")) {
+        for (Object each : graph) {
             if (each instanceof Map<?, ?> entity && "File".equals(entity.get("@type"))) {
                 String path = String.valueOf(entity.get("@id"));
                 described.add(path);
