@@ -11,6 +11,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TimeZone;
 import org.junit.jupiter.api.Test;
@@ -86,8 +87,8 @@ class KitDownloadTest extends ServerTest {
                 assertThat(manifest).containsEntry(name, Downloads.sha256(bytes));
             }
             if (!name.equals("manifest-sha256.txt") && !name.equals("ro-crate-metadata.json")) {
-                assertThat(crate.get(name).get("sha256").asString()).isEqualTo(Downloads.sha256(bytes));
-                assertThat(crate.get(name).get("contentSize").asString()).isEqualTo(String.valueOf(bytes.length));
+                assertThat(in(crate, name).get("sha256").asString()).isEqualTo(Downloads.sha256(bytes));
+                assertThat(in(crate, name).get("contentSize").asString()).isEqualTo(String.valueOf(bytes.length));
             }
         });
         assertThat(manifest).hasSize(kit.files().size() - 1);
@@ -120,11 +121,11 @@ class KitDownloadTest extends ServerTest {
                     .as("flattened: each once")
                     .isNull();
         });
-        JsonNode descriptor = graph.get("ro-crate-metadata.json");
+        JsonNode descriptor = in(graph, "ro-crate-metadata.json");
         assertThat(descriptor.get("@type").asString()).isEqualTo("CreativeWork");
         assertThat(descriptor.get("about").get("@id").asString()).isEqualTo("./");
         assertThat(descriptor.get("conformsTo").get("@id").asString()).isEqualTo("https://w3id.org/ro/crate/1.1");
-        JsonNode root = graph.get("./");
+        JsonNode root = in(graph, "./");
         assertThat(root.get("@type").asString()).as("Root Data Entity").isEqualTo("Dataset");
         for (String each : List.of("name", "description", "license", "author", "datePublished")) {
             assertThat(root.get(each)).as(each).isNotNull();
@@ -136,7 +137,7 @@ class KitDownloadTest extends ServerTest {
         expected.remove("ro-crate-metadata.json");
         assertThat(parts).as("Data Entities: every file, linked from the root").isEqualTo(expected);
         for (String part : parts) {
-            JsonNode file = graph.get(part);
+            JsonNode file = in(graph, part);
             assertThat(file.get("@type").asString()).isEqualTo("File");
             assertThat(file.get("encodingFormat").asString()).matches("[a-z]+/[a-z0-9.+-]+(;.*)?");
             for (String reference : List.of("author", "license", "publisher")) {
@@ -147,13 +148,17 @@ class KitDownloadTest extends ServerTest {
                 }
             }
         }
-        assertThat(graph.get(root.get("author").get("@id").asString())
+        assertThat(in(graph, root.get("author").get("@id").asString())
                         .get("@type")
                         .asString())
                 .as("Contextual Entities: people are entities of their own")
                 .isEqualTo("Person");
         assertThat(root.get("license").get("@id").asString())
                 .isEqualTo("https://creativecommons.org/publicdomain/zero/1.0/");
+    }
+
+    private static JsonNode in(Map<String, JsonNode> graph, String id) {
+        return Objects.requireNonNull(graph.get(id), id);
     }
 
     @Test
