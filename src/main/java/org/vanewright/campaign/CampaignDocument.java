@@ -5,6 +5,7 @@ import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.vanewright.record.Lists;
@@ -124,6 +125,12 @@ public record CampaignDocument(
             uses.add(new RecordUse("campaigns", calibration));
         }
         return List.copyOf(uses);
+    }
+
+    @Override
+    public CampaignDocument relocated(UnaryOperator<RecordUse> to) {
+        return new CampaignDocument(
+                name, description, plan.relocated(to), points, handling, tufts, invented, provenance, photographs);
     }
 
     @Override

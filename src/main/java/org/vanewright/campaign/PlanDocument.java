@@ -3,8 +3,10 @@ package org.vanewright.campaign;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import org.vanewright.record.Lists;
+import org.vanewright.record.RecordUse;
 import org.vanewright.record.RevisionRef;
 
 /**
@@ -46,6 +48,24 @@ public record PlanDocument(
         roles = Lists.present(roles);
         repeats = repeats == null ? RepeatsDocument.NONE : repeats;
         calibration = calibration == null ? CalibrationDocument.NONE : calibration;
+    }
+
+    PlanDocument relocated(UnaryOperator<RecordUse> to) {
+        return new PlanDocument(
+                moved("airframes", airframe, to),
+                measure,
+                configurations.stream()
+                        .map(c -> new ConfigurationDocument(c.key(), c.name(), moved("layouts", c.layout(), to)))
+                        .toList(),
+                conditions,
+                instruments,
+                roles,
+                repeats,
+                new CalibrationDocument(moved("campaigns", calibration.campaign(), to), calibration.degree()));
+    }
+
+    private static @Nullable RevisionRef moved(String plural, @Nullable RevisionRef ref, UnaryOperator<RecordUse> to) {
+        return ref == null ? null : to.apply(new RecordUse(plural, ref)).ref();
     }
 
     /** The configuration with that key. */

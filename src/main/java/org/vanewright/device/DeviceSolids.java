@@ -10,6 +10,8 @@ import org.vanewright.engineering.solid.DeviceDesign;
 import org.vanewright.engineering.solid.DeviceDesign.Base;
 import org.vanewright.engineering.solid.Mesh;
 import org.vanewright.engineering.solid.SolidBuilder;
+import org.vanewright.engineering.solid.SolidLabel;
+import org.vanewright.record.Revision;
 
 /** Makes the solids of devices, and keeps those asked for lately. */
 @Component
@@ -50,6 +52,12 @@ public class DeviceSolids {
                 new DeviceDesign(full.vane(), full.pair(), full.base(), full.indexMark(), PICTURE_TOLERANCE_MM);
         // a fine curve can pass where a coarse one has too little room
         return DesignRules.check(coarse).isEmpty() ? exact(coarse) : exact(full);
+    }
+
+    /** What files say about the solid of a revision. */
+    public static SolidLabel label(Revision<DeviceDocument> r) {
+        String name = r.printedName();
+        return new SolidLabel(name + (r.content().invented() ? " (invented)" : ""), name, r.number(), r.sha256());
     }
 
     /**

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.annotation.JsonCreator;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
+import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -71,6 +72,13 @@ public record LayoutDocument(
                 .map(device -> new RecordUse("devices", device));
         return Stream.concat(Stream.of(new RecordUse("airframes", airframe)), devices)
                 .toList();
+    }
+
+    @Override
+    public LayoutDocument relocated(UnaryOperator<RecordUse> to) {
+        List<RowDocument> moved = rows.stream().map(row -> row.relocated(to)).toList();
+        RevisionRef there = to.apply(new RecordUse("airframes", airframe)).ref();
+        return new LayoutDocument(name, description, there, moved, invented, provenance, photographs);
     }
 
     @Override

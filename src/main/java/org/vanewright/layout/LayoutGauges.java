@@ -25,8 +25,8 @@ public class LayoutGauges {
     private final Cache<Key, List<RowGauges>> kept =
             Caffeine.newBuilder().maximumSize(KEPT).build();
 
-    /** @param sha256 of the layout's content, which names exact revisions of all it uses */
-    private record Key(String sha256, GaugeSettings settings) {}
+    /** @param content of the layout, which names exact revisions of all it uses */
+    private record Key(String content, GaugeSettings settings) {}
 
     LayoutGauges(LayoutPlanner planner) {
         this.planner = planner;
@@ -38,7 +38,7 @@ public class LayoutGauges {
      * @throws org.vanewright.engineering.input.InvalidInputException with fields of {@link GaugeSettings}
      */
     public List<RowGauges> of(Revision<LayoutDocument> layout, GaugeSettings settings) {
-        return kept.get(new Key(layout.sha256(), settings), key -> plan(planner.plan(layout.content()), settings));
+        return kept.get(new Key(layout.contentKey(), settings), key -> plan(planner.plan(layout.content()), settings));
     }
 
     private static List<RowGauges> plan(LayoutPlan plan, GaugeSettings settings) {

@@ -1,11 +1,13 @@
 package org.vanewright.layout;
 
+import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import org.vanewright.engineering.placement.Arrangement;
 import org.vanewright.engineering.placement.ConflictPolicy;
 import org.vanewright.engineering.placement.WingChoice;
 import org.vanewright.engineering.section.SurfaceSide;
 import org.vanewright.engineering.template.Register;
+import org.vanewright.record.RecordUse;
 import org.vanewright.record.RevisionRef;
 
 /**
@@ -45,4 +47,26 @@ public record RowDocument(
         @Nullable WingChoice wings,
         @Nullable ConflictPolicy onConflict,
         @Nullable Register register,
-        @Nullable Double registerChordFraction) {}
+        @Nullable Double registerChordFraction) {
+    RowDocument relocated(UnaryOperator<RecordUse> to) {
+        return new RowDocument(
+                name,
+                device == null
+                        ? null
+                        : to.apply(new RecordUse("devices", device)).ref(),
+                surface,
+                side,
+                fromMm,
+                toMm,
+                chordFraction,
+                arcDistanceMm,
+                arrangement,
+                angleDeg,
+                pitchMm,
+                pairGapMm,
+                wings,
+                onConflict,
+                register,
+                registerChordFraction);
+    }
+}

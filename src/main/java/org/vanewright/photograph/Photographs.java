@@ -65,6 +65,31 @@ public class Photographs implements PhotographIntake {
         return sha256;
     }
 
+    /**
+     * Keeps a photograph as another instance has made it, for the person who asks.
+     *
+     * @param sha256 its name, which documents use, so that its bytes must stay
+     * @throws InvalidInputException naming {@code photographs} for bytes of another name, or what this service would not
+     *     have written
+     */
+    public void adopt(String sha256, byte[] jpeg) {
+        String person = actors.current().require(Power.SUBMIT);
+        if (!photographs.existing(Set.of(sha256)).isEmpty()) {
+            return;
+        }
+        boolean plain =
+                jpeg.length <= PictureMaker.MOST_BYTES && Downloads.sha256(jpeg).equals(sha256) && PlainJpeg.is(jpeg);
+        if (!plain || photographs.ownedBy(person) >= MOST_A_PERSON) {
+            throw new InvalidInputException(new FieldProblem(
+                    "photographs",
+                    plain ? "one more" : "a picture with more than its pixels, or of another SHA-256",
+                    "a JPEG as this service writes it, and at most " + MOST_A_PERSON + " of one person"));
+        }
+        Instant now = clock.instant().truncatedTo(ChronoUnit.MICROS);
+        photographs.add(sha256, PictureMaker.adopted(jpeg), now);
+        photographs.own(sha256, person, now);
+    }
+
     /** The photograph of that name, if the one who asks may see it. */
     public Optional<Served> find(String sha256, boolean small) {
         Optional<Boolean> isPublic = photographs.isPublic(sha256);
@@ -81,6 +106,11 @@ public class Photographs implements PhotographIntake {
                 || id != null
                         && actor.may(Power.READ_OWN)
                         && (photographs.isOwner(sha256, id) || drafts.mention(id, sha256));
+    }
+
+    /** The photograph of a revision that the one who asks may see. */
+    public Optional<byte[]> ofSeen(PhotographUse use) {
+        return Optional.ofNullable(use.sha256()).flatMap(sha256 -> photographs.bytes(sha256, false));
     }
 
     /** A problem for each photograph that a document names and that is not here. */

@@ -17,6 +17,23 @@ final class PictureMaker {
 
     private PictureMaker() {}
 
+    /** One that was made elsewhere and stays as it is. */
+    static Picture adopted(byte[] large) {
+        PictureFile file = PictureFile.of(large);
+        AT_ONCE.acquireUninterruptibly();
+        try {
+            BufferedImage pixels = file.decode(2 * LARGE_PX);
+            if (Math.max(pixels.getWidth(), pixels.getHeight()) > LARGE_PX) {
+                throw new IllegalArgumentException("larger than " + LARGE_PX + " pixels a side");
+            }
+            return new Picture(large, JpegWriting.write(Scaling.within(pixels, SMALL_PX), MOST_BYTES));
+        } catch (IOException | RuntimeException e) {
+            throw PictureFile.undecodable(e);
+        } finally {
+            AT_ONCE.release();
+        }
+    }
+
     /** @throws org.vanewright.engineering.input.InvalidInputException for what is not a photograph within the bounds */
     static Picture make(byte[] content) {
         PictureFile file = PictureFile.of(content);

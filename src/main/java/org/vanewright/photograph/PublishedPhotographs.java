@@ -2,7 +2,6 @@ package org.vanewright.photograph;
 
 import org.springframework.context.event.EventListener;
 import org.springframework.stereotype.Component;
-import org.vanewright.record.RecordState;
 import org.vanewright.record.Records;
 import org.vanewright.record.RevisionEvent;
 
@@ -19,7 +18,7 @@ class PublishedPhotographs {
 
     @EventListener
     void moved(RevisionEvent event) {
-        if (event.state() == RecordState.PUBLISHED) {
+        if (event.state().isPublic()) {
             records.ofKind(event.kind())
                     .flatMap(service -> service.find(event.ref()))
                     .ifPresent(revision -> photographs.makePublic(

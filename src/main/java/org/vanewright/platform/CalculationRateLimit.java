@@ -30,7 +30,11 @@ class CalculationRateLimit extends OncePerRequestFilter {
             "/retention.csv",
             "/evidence",
             "/evidence.csv",
-            "/card.png");
+            "/card.png",
+            "/kit.zip");
+    /** Sending kits and looking at them: each is kept on trial. */
+    private static final String GUARDED_KITS = "/kits/import";
+
     private static final String API = "/api/";
 
     private final int perMinute;
@@ -52,6 +56,7 @@ class CalculationRateLimit extends OncePerRequestFilter {
     static boolean guards(String path) {
         return path.startsWith(GUARDED)
                 || path.startsWith(GUARDED_PAGES)
+                || path.contains(GUARDED_KITS)
                 || GUARDED_ENDS.stream().anyMatch(path::endsWith);
     }
 

@@ -2,7 +2,9 @@ package org.vanewright.platform;
 
 import io.micrometer.core.instrument.Counter;
 import io.micrometer.core.instrument.MeterRegistry;
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.text.Normalizer;
@@ -12,6 +14,7 @@ import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.boot.info.BuildProperties;
+import org.springframework.core.io.Resource;
 import org.springframework.http.CacheControl;
 import org.springframework.http.ContentDisposition;
 import org.springframework.http.HttpHeaders;
@@ -82,10 +85,11 @@ public class Downloads {
                 "\n",
                 revision.slug(),
                 Integer.toString(revision.number()),
-                revision.sha256(),
+                revision.contentKey(),
                 revision.createdAt().toString(),
                 revision.contributor(),
                 Boolean.toString(revision.isPublic()),
+                Boolean.toString(revision.isReleased()),
                 contentKey));
         CacheControl keeping = revision.isPublic()
                 ? cacheControl(fixedRevision)
@@ -98,6 +102,41 @@ public class Downloads {
         }
         limit.admit(request);
         return answer(request, made(file.get()), tag, keeping);
+    }
+
+    /**
+     * A file too large for memory, made on demand.
+     *
+     * @param contentKey as that of a {@link GeneratedFile}
+     * @param path writes it to a place of its own, from where it is sent and then removed
+     */
+    public record LargeFile(String fileName, MediaType type, String contentKey, Maker path) {}
+
+    /** Writes a file. */
+    @FunctionalInterface
+    public interface Maker {
+        Path write() throws IOException;
+    }
+
+    /** As {@link #send(WebRequest, GeneratedFile, boolean, Revision)} for a large file; caches must ask again each time. */
+    public ResponseEntity<Resource> send(WebRequest request, LargeFile file, Revision<?> revision) throws IOException {
+        CacheControl keeping = revision.isPublic()
+                ? cacheControl(false)
+                : CacheControl.noStore().cachePrivate();
+        String tag = tag(file.contentKey());
+        if (matches(request, quoted(tag))) {
+            return notModified(tag, keeping);
+        }
+        limit.admit(request);
+        Resource sentOnce = new SentOnce(file.path().write());
+        return ResponseEntity.ok()
+                .eTag(quoted(tag))
+                .cacheControl(keeping)
+                .contentType(file.type())
+                .contentLength(sentOnce.contentLength())
+                .header(HttpHeaders.CONTENT_DISPOSITION, disposition(file.fileName(), false))
+                .header(HttpHeaders.ACCEPT_RANGES, "none")
+                .body(sentOnce);
     }
 
     /** RFC 9110, 13.1.2: a star means any file that there is, which is known when it could be made. */
@@ -121,7 +160,7 @@ public class Downloads {
                 file.bytes().get());
     }
 
-    private ResponseEntity<byte[]> notModified(String tag, CacheControl keeping) {
+    private <T> ResponseEntity<T> notModified(String tag, CacheControl keeping) {
         notModified.increment();
         return ResponseEntity.status(HttpStatus.NOT_MODIFIED)
                 .eTag(quoted(tag))
@@ -135,14 +174,19 @@ public class Downloads {
                 .cacheControl(keeping)
                 .contentType(MediaType.parseMediaType(file.type()))
                 .contentLength(file.bytes().length)
-                .header(HttpHeaders.CONTENT_DISPOSITION, disposition(file))
+                .header(HttpHeaders.CONTENT_DISPOSITION, disposition(file.fileName(), file.shown()))
                 .body(file.bytes());
     }
 
     /** SHA-256 as 64 hexadecimal digits, for a content key made from bytes. */
     public static String sha256(byte[] bytes) {
+        return HexFormat.of().formatHex(sha256().digest(bytes));
+    }
+
+    /** Computes SHA-256 of what comes in pieces. */
+    public static MessageDigest sha256() {
         try {
-            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+            return MessageDigest.getInstance("SHA-256");
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("every Java platform has SHA-256", e);
         }
@@ -157,9 +201,9 @@ public class Downloads {
         return ascii.isEmpty() ? "file" : ascii;
     }
 
-    private static String disposition(KeptFile file) {
-        var builder = file.shown() ? ContentDisposition.inline() : ContentDisposition.attachment();
-        return builder.filename(file.fileName()).build().toString();
+    private static String disposition(String fileName, boolean shown) {
+        var builder = shown ? ContentDisposition.inline() : ContentDisposition.attachment();
+        return builder.filename(safeName(fileName)).build().toString();
     }
 
     private static CacheControl cacheControl(boolean fixedRevision) {

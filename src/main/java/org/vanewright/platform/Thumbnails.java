@@ -56,7 +56,7 @@ public class Thumbnails {
                 new GeneratedFile(
                         revision.slug() + "-r" + revision.number() + ".svg",
                         SVG,
-                        revision.sha256() + " " + revision.number() + " thumbnail",
+                        revision.contentKey() + " " + revision.number() + " thumbnail",
                         true,
                         () -> coloured(inline.get()).getBytes(StandardCharsets.UTF_8)),
                 true,

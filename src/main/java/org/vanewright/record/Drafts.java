@@ -48,7 +48,10 @@ public final class Drafts<T extends RecordContent> {
      */
     public Draft<T> startFrom(RevisionRef parent) {
         desk.require(Power.SUBMIT);
-        Revision<T> revision = publicOne(parent);
+        Revision<T> revision = service.exactly(parent);
+        if (!revision.isReleased()) {
+            throw new RecordNotFoundException(service.kind(), parent.slug(), parent.revision());
+        }
         return insert(revision.content(), null, revision.ref());
     }
 

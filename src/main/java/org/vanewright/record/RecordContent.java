@@ -1,6 +1,7 @@
 package org.vanewright.record;
 
 import java.util.List;
+import java.util.function.UnaryOperator;
 import org.vanewright.record.photograph.PhotographUse;
 import org.vanewright.record.provenance.FigureGroup;
 import org.vanewright.record.provenance.FigureOrigin;
@@ -32,6 +33,18 @@ public interface RecordContent {
     /** Other records that it builds on. */
     default List<RecordUse> uses() {
         return List.of();
+    }
+
+    /**
+     * The same document naming other records in their place. One that names records says how.
+     *
+     * @param to what to name instead of each
+     */
+    default RecordContent relocated(UnaryOperator<RecordUse> to) {
+        if (!uses().isEmpty()) {
+            throw new UnsupportedOperationException("documents of this kind do not move between instances");
+        }
+        return this;
     }
 
     /** The photographs it shows. */

@@ -27,6 +27,7 @@ public abstract class RecordService<T extends RecordContent> {
     private final RecordDesk desk;
     private final Drafts<T> drafts;
     private final Reviews<T> reviews;
+    private final Imports<T> imports;
 
     /**
      * @param kind such as {@code "airframe"}
@@ -39,6 +40,7 @@ public abstract class RecordService<T extends RecordContent> {
         this.desk = desk;
         this.drafts = new Drafts<>(this, records, desk);
         this.reviews = new Reviews<>(this, records, desk);
+        this.imports = new Imports<>(this, records, desk);
     }
 
     /** Every problem the feature's rules find; empty where the document may be submitted. */
@@ -74,6 +76,11 @@ public abstract class RecordService<T extends RecordContent> {
     /** Work that is not public yet. */
     public Drafts<T> drafts() {
         return drafts;
+    }
+
+    /** What comes from other instances. */
+    public Imports<T> imports() {
+        return imports;
     }
 
     /** Decisions on what was submitted. */
@@ -126,7 +133,8 @@ public abstract class RecordService<T extends RecordContent> {
         Actor actor = desk.actor();
         return actor.may(Power.REVIEW)
                 || actor.may(Power.READ_OWN)
-                        && (actor.is(revision.standing().contributorId())
+                        && (revision.state() == RecordState.IMPORTED
+                                || actor.is(revision.standing().contributorId())
                                 || participants(revision).stream().anyMatch(actor::is));
     }
 
@@ -137,10 +145,13 @@ public abstract class RecordService<T extends RecordContent> {
                 || participants(revision).stream().anyMatch(actor::is);
     }
 
-    /** Ids of the author and co-authors of the draft a revision was submitted from; empty for what has none. */
+    /** Ids of the author and co-authors of the draft a revision was submitted from, or of who imported it. */
     Set<String> participants(Revision<T> revision) {
         String draftId = revision.standing().draftId();
         Set<String> ids = new HashSet<>();
+        if (revision.standing().origin() != null) {
+            ids.add(revision.standing().origin().importedById());
+        }
         if (draftId != null) {
             desk.drafts().find(draftId).ifPresent(d -> ids.add(d.author().id()));
             desk.drafts().coauthors(draftId).forEach(c -> ids.add(c.id()));

@@ -4,12 +4,14 @@ import java.util.Set;
 
 /**
  * Where a revision stands. A draft can change; from its submission on a revision never does, only its state moves. What
- * is returned is corrected in its draft and submitted again as the next revision.
+ * is returned is corrected in its draft and submitted again as the next revision. What was imported was published
+ * elsewhere; members read it until a reviewer here accepts or refuses it.
  */
 public enum RecordState {
     DRAFT,
     SUBMITTED,
     RETURNED,
+    IMPORTED,
     PUBLISHED,
     SUPERSEDED,
     WITHDRAWN;
@@ -19,6 +21,7 @@ public enum RecordState {
         return switch (this) {
             case DRAFT -> Set.of(SUBMITTED);
             case SUBMITTED -> Set.of(RETURNED, PUBLISHED);
+            case IMPORTED -> Set.of(PUBLISHED, SUPERSEDED, RETURNED);
             case PUBLISHED -> Set.of(SUPERSEDED, WITHDRAWN);
             case SUPERSEDED -> Set.of(WITHDRAWN);
             case RETURNED, WITHDRAWN -> Set.of();
@@ -27,6 +30,11 @@ public enum RecordState {
 
     public boolean mayBecome(RecordState state) {
         return next().contains(state);
+    }
+
+    /** Whether a reviewer has to decide on it. */
+    public boolean isWaiting() {
+        return this == SUBMITTED || this == IMPORTED;
     }
 
     /** Whether everybody may read it. Nothing that was public ever stops being so. */

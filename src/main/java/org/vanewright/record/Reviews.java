@@ -32,7 +32,7 @@ public final class Reviews<T extends RecordContent> {
     }
 
     /**
-     * Puts a submitted revision on the public record.
+     * Puts a submitted or imported revision on the public record.
      *
      * @throws NotAllowedException if it is one's own work and somebody else could review it
      * @throws InvalidInputException if it names something that is not public
@@ -48,8 +48,12 @@ public final class Reviews<T extends RecordContent> {
             if (!problems.isEmpty()) {
                 throw new InvalidInputException(problems);
             }
-            records.publish(waiting, person.name());
-            moveDraft(waiting, DraftState.PUBLISHED);
+            if (waiting.state() == RecordState.IMPORTED) {
+                records.accept(waiting, person.name());
+            } else {
+                records.publish(waiting, person.name());
+                moveDraft(waiting, DraftState.PUBLISHED);
+            }
             desk.tell(new PublicChange(service.kind(), ref.slug()));
             desk.log(person, "revision.published", service.subject(ref), "sha256 " + waiting.sha256());
             return service.exactly(ref);
@@ -73,14 +77,16 @@ public final class Reviews<T extends RecordContent> {
                 || service.participants(revision).contains(personId);
     }
 
-    /** Returns a submitted revision to its authors with reasons. */
+    /** Returns a submitted revision to its authors with reasons, or refuses an imported one. */
     public Revision<T> giveBack(RevisionRef ref, String reason) {
         PersonRef person = desk.require(Power.REVIEW);
         requireReason(reason);
         return moved(desk.together(() -> {
             Revision<T> waiting = submitted(ref);
             close(waiting, RecordState.RETURNED, person, reason);
-            moveDraft(waiting, DraftState.RETURNED);
+            if (waiting.state() == RecordState.SUBMITTED) {
+                moveDraft(waiting, DraftState.RETURNED);
+            }
             desk.log(person, "revision.returned", service.subject(ref), reason);
             return service.exactly(ref);
         }));
@@ -111,7 +117,7 @@ public final class Reviews<T extends RecordContent> {
 
     private Revision<T> submitted(RevisionRef ref) {
         Revision<T> revision = service.exactly(ref);
-        if (revision.state() != RecordState.SUBMITTED) {
+        if (!revision.state().isWaiting()) {
             throw new DraftClosedException("Revision " + ref.revision() + " does not wait for a review.");
         }
         return revision;

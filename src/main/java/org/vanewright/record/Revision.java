@@ -42,14 +42,32 @@ public record Revision<T extends RecordContent>(
         return state.isPublic();
     }
 
-    /** For names on what is printed; a printed piece outlives the page that says where its revision stands. */
-    public String printedName() {
-        return content.name() + (isPublic() ? "" : " (" + NOT_PUBLISHED + ")");
+    /** Whether it has been published, here or, before it was imported, at its origin. */
+    public boolean isReleased() {
+        return isPublic() || state == RecordState.IMPORTED;
     }
 
-    /** When it became public, or was submitted where it is not. */
+    /**
+     * Names what the document says here: its hash, but where an imported one names records under other slugs than at its
+     * origin. Two with the same key are the same in everything that is made from them; two with the same hash may not be.
+     */
+    public String contentKey() {
+        ImportOrigin origin = standing.origin();
+        return origin == null || origin.localSha256() == null ? sha256 : origin.localSha256();
+    }
+
+    /** For names on what is printed; a printed piece outlives the page that says where its revision stands. */
+    public String printedName() {
+        return content.name() + (isReleased() ? "" : " (" + NOT_PUBLISHED + ")");
+    }
+
+    /** When it became public, here or at its origin, or was submitted where it is not. */
     public Instant shownAt() {
-        return standing.publishedAt() == null ? createdAt : standing.publishedAt();
+        if (standing.publishedAt() != null) {
+            return standing.publishedAt();
+        }
+        ImportOrigin origin = standing.origin();
+        return origin == null || origin.publishedAt() == null ? createdAt : origin.publishedAt();
     }
 
     /** The published revision of the same record that this one changes; null for the first or for another's child. */

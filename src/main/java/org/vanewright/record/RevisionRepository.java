@@ -33,6 +33,7 @@ public abstract class RevisionRepository<T extends RecordContent> {
     private final Class<T> type;
     private final RevisionRepositoryRows<T> rows;
     private final RevisionRepositoryInserts<T> inserts;
+    private final RevisionRepositoryImports<T> imports;
 
     /**
      * @param table such as {@code "airframe_revision"}; what stands before {@code _revision} names the kind of record
@@ -50,6 +51,7 @@ public abstract class RevisionRepository<T extends RecordContent> {
         this.type = type;
         this.rows = new RevisionRepositoryRows<>(table, json, type);
         this.inserts = new RevisionRepositoryInserts<>(jdbc, json, clock, table, kind, type);
+        this.imports = new RevisionRepositoryImports<>(jdbc, json, table, type, rows, inserts);
     }
 
     /** The kind of record, such as {@code "airframe"}. */
@@ -250,6 +252,39 @@ public abstract class RevisionRepository<T extends RecordContent> {
         return noted(inserts.insertNext(slug, frozen));
     }
 
+    /**
+     * Keeps what was published elsewhere, under its slug and number there, or under the first slug with a number behind it
+     * where no other record stands. Nothing here is changed by it.
+     *
+     */
+    @Transactional
+    public Revision<T> keepImported(ImportedDocument document, ImportOrigin origin) {
+        requireTransaction();
+        return noted(imports.insert(document, origin));
+    }
+
+    /** Revisions of the document with that hash, whatever it names, but drafts of somebody. */
+    public List<Revision<T>> withHash(String sha256) {
+        return imports.withHash(sha256);
+    }
+
+    /**
+     * Makes an imported revision public. It becomes the current one unless a later one is.
+     *
+     * @throws DraftClosedException if it is not waiting
+     */
+    @Transactional
+    public void accept(Revision<T> imported, String by) {
+        requireTransaction();
+        lock(imported.slug());
+        Optional<Revision<T>> current = latest(imported.slug());
+        boolean overtaken = current.isPresent() && current.get().number() > imported.number();
+        if (!overtaken) {
+            current.ifPresent(r -> supersede(r.ref()));
+        }
+        imports.accept(imported, overtaken ? RecordState.SUPERSEDED : RecordState.PUBLISHED, by, now());
+    }
+
     private Revision<T> noted(Revision<T> revision) {
         inserted(revision);
         return revision;
@@ -309,8 +344,9 @@ public abstract class RevisionRepository<T extends RecordContent> {
 
     /** Revisions that wait for a review, oldest first. */
     public List<Revision<T>> waiting(int most) {
-        return jdbc.sql(rows.select(
-                        "where state = 'SUBMITTED' order by created_at, slug, revision fetch first :most rows only"))
+        return jdbc.sql(
+                        rows.select(
+                                "where state in ('SUBMITTED', 'IMPORTED') order by created_at, slug, revision fetch first :most rows only"))
                 .param("most", most)
                 .query(rows::revision)
                 .list();
@@ -318,7 +354,7 @@ public abstract class RevisionRepository<T extends RecordContent> {
 
     /** How much waits for a review. */
     public Backlog backlog() {
-        return jdbc.sql("select count(*) as waiting, min(created_at) as oldest from " + table + " where state = 'SUBMITTED'")
+        return jdbc.sql("select count(*) as waiting, min(created_at) as oldest from " + table + " where state in ('SUBMITTED', 'IMPORTED')")
                 .query((row, n) -> new Backlog(row.getLong("waiting"), RevisionRepositoryRows.instant(row, "oldest")))
                 .single();
     }

@@ -38,7 +38,15 @@ final class RevisionRepositoryInserts<T extends RecordContent> {
         T stored = json.read(canonical, type);
         Instant now = clock.instant().truncatedTo(ChronoUnit.MICROS);
         return new Frozen<>(
-                stored, canonical, json.sha256(canonical), contributor, now, derivedFrom, state, standing.apply(now));
+                stored,
+                canonical,
+                json.sha256(canonical),
+                null,
+                contributor,
+                now,
+                derivedFrom,
+                state,
+                standing.apply(now));
     }
 
     /** Under a slug made from its name; two at once with the same name get two. */
@@ -68,15 +76,16 @@ final class RevisionRepositoryInserts<T extends RecordContent> {
     }
 
     /** False if that revision exists already. */
-    private boolean insert(String slug, int number, Frozen<T> frozen) {
+    boolean insert(String slug, int number, Frozen<T> frozen) {
         RevisionRef origin = frozen.derivedFrom();
         Standing standing = frozen.standing();
         Instant published = standing.publishedAt();
         return jdbc.sql("insert into " + table + " (slug, revision, state, name, content, sha256, contributor,"
                                 + " created_at, derived_from_slug, derived_from_revision, contributor_id, licence,"
-                                + " summary, draft_id, published_at, published_by) values (:slug, :revision, :state,"
+                                + " summary, draft_id, published_at, published_by, import_origin, localised) values (:slug, :revision, :state,"
                                 + " :name, :content, :sha256, :contributor, :createdAt, :originSlug, :originRevision,"
-                                + " :contributorId, :licence, :summary, :draftId, :publishedAt, :publishedBy)"
+                                + " :contributorId, :licence, :summary, :draftId, :publishedAt, :publishedBy,"
+                                + " :origin, :localised)"
                                 + " on conflict do nothing")
                         .param("slug", slug)
                         .param("revision", number)
@@ -98,15 +107,23 @@ final class RevisionRepositoryInserts<T extends RecordContent> {
                         .param("draftId", standing.draftId())
                         .param("publishedAt", published == null ? null : published.atOffset(ZoneOffset.UTC))
                         .param("publishedBy", standing.publishedBy())
+                        .param("origin", standing.origin() == null ? null : json.write(standing.origin()))
+                        .param("localised", frozen.localised())
                         .update()
                 == 1;
     }
 
-    /** A revision before it has its place. */
+    /**
+     * A revision before it has its place.
+     *
+     * @param canonical the document that is hashed
+     * @param localised the same with names of records here, where an imported one has others; null where it is the same
+     */
     record Frozen<T extends RecordContent>(
             T content,
             String canonical,
             String sha256,
+            @Nullable String localised,
             String contributor,
             Instant createdAt,
             @Nullable RevisionRef derivedFrom,

@@ -10,7 +10,7 @@ import org.jspecify.annotations.Nullable;
 final class RevisionRepositoryRows<T extends RecordContent> {
     private static final String COLUMNS = "slug, revision, state, content, sha256, contributor, created_at,"
             + " derived_from_slug, derived_from_revision, contributor_id, licence, summary, draft_id, published_at,"
-            + " published_by, closed_at, closed_by, reason";
+            + " published_by, closed_at, closed_by, reason, import_origin, localised";
 
     private final String table;
     private final CanonicalJson json;
@@ -32,7 +32,7 @@ final class RevisionRepositoryRows<T extends RecordContent> {
                 row.getString("slug"),
                 row.getInt("revision"),
                 RecordState.valueOf(row.getString("state")),
-                json.read(row.getString("content"), type),
+                json.read(text(row), type),
                 row.getString("sha256"),
                 row.getString("contributor"),
                 row.getObject("created_at", OffsetDateTime.class).toInstant(),
@@ -48,7 +48,8 @@ final class RevisionRepositoryRows<T extends RecordContent> {
                 row.getObject("published_at", OffsetDateTime.class).toInstant());
     }
 
-    private static Standing standing(ResultSet row) throws SQLException {
+    private Standing standing(ResultSet row) throws SQLException {
+        String origin = row.getString("import_origin");
         String licence = row.getString("licence");
         return new Standing(
                 row.getString("contributor_id"),
@@ -59,7 +60,14 @@ final class RevisionRepositoryRows<T extends RecordContent> {
                 row.getString("published_by"),
                 instant(row, "closed_at"),
                 row.getString("closed_by"),
-                row.getString("reason"));
+                row.getString("reason"),
+                origin == null ? null : json.read(origin, ImportOrigin.class));
+    }
+
+    /** What an imported document names is looked up here, so its names here are read where they differ. */
+    private static String text(ResultSet row) throws SQLException {
+        String localised = row.getString("localised");
+        return localised == null ? row.getString("content") : localised;
     }
 
     static @Nullable Instant instant(ResultSet row, String column) throws SQLException {

@@ -34,6 +34,11 @@ final class Slugs {
         return number == 1 ? stem : stem + "-" + number;
     }
 
+    /** Whether another word of an address stands where it would. */
+    static boolean isTaken(String slug) {
+        return TAKEN.contains(slug);
+    }
+
     /** Whether a record could have it; what a caller sends may be anything. */
     static boolean isSlug(String text) {
         return SLUG.matcher(text).matches();

@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param closedAt when it was returned or withdrawn; null otherwise
  * @param closedBy display name of who returned or withdrew it
  * @param reason why it was returned or withdrawn
+ * @param origin where it was imported from; null for what was made here
  */
 public record Standing(
         @Nullable String contributorId,
@@ -25,7 +26,22 @@ public record Standing(
         @Nullable String publishedBy,
         @Nullable Instant closedAt,
         @Nullable String closedBy,
-        @Nullable String reason) {
+        @Nullable String reason,
+        @Nullable ImportOrigin origin) {
+    /** Of what was made here. */
+    public Standing(
+            @Nullable String contributorId,
+            @Nullable Licence licence,
+            @Nullable String summary,
+            @Nullable String draftId,
+            @Nullable Instant publishedAt,
+            @Nullable String publishedBy,
+            @Nullable Instant closedAt,
+            @Nullable String closedBy,
+            @Nullable String reason) {
+        this(contributorId, licence, summary, draftId, publishedAt, publishedBy, closedAt, closedBy, reason, null);
+    }
+
     /** Of what comes with the service and is public at once. */
     static Standing shipped(String contributor, Instant at) {
         return new Standing(null, Licence.CC0_1_0, null, null, at, contributor, null, null, null);
@@ -34,5 +50,10 @@ public record Standing(
     /** Of what waits for a review. */
     static Standing submitted(String contributorId, Licence licence, @Nullable String summary, String draftId) {
         return new Standing(contributorId, licence, summary, draftId, null, null, null, null, null);
+    }
+
+    /** Of what came in a kit and was published elsewhere. */
+    static Standing imported(@Nullable Licence licence, ImportOrigin origin) {
+        return new Standing(null, licence, null, null, null, null, null, null, null, origin);
     }
 }

@@ -16,7 +16,6 @@ import org.vanewright.record.Actors;
 import org.vanewright.record.Power;
 import org.vanewright.record.RecordContent;
 import org.vanewright.record.RecordService;
-import org.vanewright.record.RecordState;
 import org.vanewright.record.Records;
 import org.vanewright.record.Revision;
 import org.vanewright.record.RevisionEvent;
@@ -55,7 +54,7 @@ public class CheckRunner {
     /** Once a submission is there to be seen. Whatever goes wrong here, it stays submitted. */
     @TransactionalEventListener(fallbackExecution = true)
     public void submitted(RevisionEvent event) {
-        if (event.state() != RecordState.SUBMITTED) {
+        if (!event.state().isWaiting()) {
             return;
         }
         try {

@@ -10,7 +10,6 @@ import org.vanewright.record.Actors;
 import org.vanewright.record.DraftClosedException;
 import org.vanewright.record.PersonRef;
 import org.vanewright.record.Power;
-import org.vanewright.record.RecordState;
 import org.vanewright.record.Records;
 import org.vanewright.record.RevisionRef;
 
@@ -44,7 +43,7 @@ public class Claims {
     @Transactional
     public void claim(Records.Entry<?> entry, boolean takeOver) {
         PersonRef person = actors.current().person(Power.REVIEW);
-        if (entry.revision().state() != RecordState.SUBMITTED) {
+        if (!entry.revision().state().isWaiting()) {
             throw new DraftClosedException("Revision " + entry.revision().number() + " does not wait for a review.");
         }
         String kind = entry.service().kind();

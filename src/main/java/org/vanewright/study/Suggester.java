@@ -87,7 +87,8 @@ public class Suggester {
         LayoutPlan plan = planner.plan(layout.content());
         List<Revision<DeviceDocument>> tried = devices();
         List<RevisionRef> names = tried.stream().map(Revision::ref).toList();
-        return kept.get(new Key(layout.sha256(), names, query), k -> computed(layout.content(), plan, tried, query));
+        return kept.get(
+                new Key(layout.contentKey(), names, query), k -> computed(layout.content(), plan, tried, query));
     }
 
     private List<Suggestion> computed(

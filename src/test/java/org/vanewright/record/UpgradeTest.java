@@ -32,23 +32,23 @@ class UpgradeTest {
     @CsvSource({"H2, 1", "POSTGRESQL, 1", "H2, 6", "POSTGRESQL, 6"})
     void everyRowIsKept(Databases.Engine engine, String version) {
         try (var database = Databases.empty(engine)) {
-            flyway(database, version).migrate();
+            flyway(engine, database, version).migrate();
             new ResourceDatabasePopulator(new ClassPathResource("upgrade/V" + version + ".sql")).execute(database);
             JdbcClient jdbc = JdbcClient.create(database);
             Map<String, String> columns = columns(jdbc);
             Map<String, List<Map<String, Object>>> before = rows(jdbc, columns);
             assertThat(before.get("device_revision")).hasSizeGreaterThanOrEqualTo(3);
 
-            flyway(database, "latest").migrate();
+            flyway(engine, database, "latest").migrate();
             assertThat(rows(jdbc, columns)).isEqualTo(before);
             DOCUMENTS.forEach((table, type) -> assertHashedAlike(before.getOrDefault(table, List.of()), type));
         }
     }
 
-    private static Flyway flyway(DataSource database, String target) {
+    private static Flyway flyway(Databases.Engine engine, DataSource database, String target) {
         return Flyway.configure()
                 .dataSource(database)
-                .locations("classpath:db/migration")
+                .locations(Databases.migrations(engine))
                 .target(target)
                 .load();
     }

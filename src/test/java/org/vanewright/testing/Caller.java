@@ -23,6 +23,7 @@ public class Caller {
     private final String origin;
     private final Map<String, String> cookies = new LinkedHashMap<>();
     private @Nullable String token;
+    private boolean inside;
 
     Caller(String origin) {
         this.origin = origin;
@@ -100,6 +101,20 @@ public class Caller {
                 .POST(HttpRequest.BodyPublishers.concat(body.toArray(HttpRequest.BodyPublisher[]::new))));
     }
 
+    /** A file as a program sends it, without cookies. */
+    public HttpResponse<String> sendFile(String path, String field, byte[] content, String bearer) {
+        String boundary = UUID.randomUUID().toString();
+        String head = "--" + boundary + "\r\nContent-Disposition: form-data; name=\"" + field
+                + "\"; filename=\"a\"\r\nContent-Type: application/octet-stream\r\n\r\n";
+        return ServerTest.send(request(path)
+                .header("Authorization", bearer)
+                .header("Content-Type", "multipart/form-data; boundary=" + boundary)
+                .POST(HttpRequest.BodyPublishers.concat(
+                        HttpRequest.BodyPublishers.ofString(head, UTF_8),
+                        HttpRequest.BodyPublishers.ofByteArray(content),
+                        HttpRequest.BodyPublishers.ofString("\r\n--" + boundary + "--\r\n", UTF_8))));
+    }
+
     private static String part(String boundary, String names, String content) {
         return "--" + boundary + "\r\nContent-Disposition: form-data; " + names + "\r\n\r\n" + content + "\r\n";
     }
@@ -131,7 +146,17 @@ public class Caller {
     }
 
     String pageWithForm() {
-        return "/sign-in";
+        return inside ? "/account" : "/sign-in";
+    }
+
+    /** Signed in by another way than {@link SignedIn}. */
+    final void signedIn() {
+        inside = true;
+    }
+
+    /** A file as it is sent. */
+    public HttpResponse<byte[]> file(String path, String... headers) {
+        return ServerTest.send(request(path, headers).GET(), HttpResponse.BodyHandlers.ofByteArray());
     }
 
     final void forgetToken() {

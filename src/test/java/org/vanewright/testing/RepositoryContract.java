@@ -30,6 +30,10 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 import org.vanewright.engineering.input.FieldProblem;
 import org.vanewright.engineering.input.InvalidInputException;
 import org.vanewright.record.CanonicalJson;
+import org.vanewright.record.DraftClosedException;
+import org.vanewright.record.ImportOrigin;
+import org.vanewright.record.ImportedDocument;
+import org.vanewright.record.Licence;
 import org.vanewright.record.RecordContent;
 import org.vanewright.record.RecordNotFoundException;
 import org.vanewright.record.RecordPage;
@@ -93,6 +97,63 @@ public abstract class RepositoryContract<T extends RecordContent> {
         String stored = repository.canonicalJson(first.ref()).orElseThrow();
         assertThat(stored).isEqualTo(json.write(content("Kite", 1)));
         assertThat(first.sha256()).isEqualTo(json.sha256(stored));
+    }
+
+    @Test
+    void whatIsImportedStandsBesideWhatIsHere() {
+        Revision<T> here = repository.publishNew(content("Kite", 1), "Club", null);
+        Revision<T> renamed = repository.keepImported(imported(2, null), origin("kite", 3));
+        assertThat(renamed.ref()).as("another record has its slug").isEqualTo(new RevisionRef("kite-2", 3));
+        Revision<T> next = repository.keepImported(imported(4, null), origin("kite", 4));
+        assertThat(next.ref()).as("a revision of the same record").isEqualTo(new RevisionRef("kite-2", 4));
+        Revision<T> localised = repository.keepImported(imported(5, json.write(content("Kite", 6))), origin("kite", 4));
+        assertThat(localised.ref()).as("that number is taken").isEqualTo(new RevisionRef("kite-3", 4));
+        Revision<T> found = repository.find(localised.ref()).orElseThrow();
+        assertThat(found).isEqualTo(localised);
+        assertThat(found.content()).isEqualTo(content("Kite", 6));
+        assertThat(found.state()).isEqualTo(RecordState.IMPORTED);
+        assertThat(found.sha256()).isEqualTo(json.sha256(json.write(content("Kite", 5))));
+        assertThat(repository.canonicalJson(found.ref())).contains(json.write(content("Kite", 5)));
+        assertThat(repository.verify(found)).isTrue();
+        assertThat(repository.withHash(found.sha256())).containsExactly(found);
+        assertThat(repository.waiting(10)).containsExactlyInAnyOrder(renamed, next, localised);
+        assertThat(repository.list(null, 10).items()).containsExactly(here);
+        assertThat(repository.history("kite")).containsExactly(here);
+    }
+
+    @Test
+    void anAcceptedImportIsTheCurrentOneUnlessALaterOneIs() {
+        Revision<T> third = repository.keepImported(imported(3, null), origin("kite", 3));
+        Revision<T> second = repository.keepImported(imported(2, null), origin("kite", 2));
+        repository.accept(third, "Maintainer");
+        repository.accept(second, "Maintainer");
+        assertThat(repository.latest("kite").orElseThrow().ref()).isEqualTo(third.ref());
+        assertThat(repository.find(second.ref()).orElseThrow().state()).isEqualTo(RecordState.SUPERSEDED);
+        Revision<T> fourth = repository.keepImported(imported(4, null), origin("kite", 4));
+        repository.accept(fourth, "Maintainer");
+        assertThat(repository.latest("kite").orElseThrow().ref()).isEqualTo(fourth.ref());
+        assertThatExceptionOfType(DraftClosedException.class).isThrownBy(() -> repository.accept(fourth, "Maintainer"));
+    }
+
+    private ImportedDocument imported(int variant, @Nullable String localised) {
+        return new ImportedDocument(
+                json.write(content("Kite", variant)), localised, "Ada", clock.instant(), Licence.CC_BY_4_0);
+    }
+
+    private ImportOrigin origin(String slug, int revision) {
+        return new ImportOrigin(
+                "import",
+                "Other club",
+                "https://other.example",
+                slug,
+                revision,
+                clock.instant(),
+                new RevisionRef("older", 1),
+                null,
+                "person",
+                "Ben",
+                clock.instant(),
+                null);
     }
 
     @Test

@@ -192,8 +192,12 @@ public abstract class ServerTest {
     }
 
     static HttpResponse<String> send(HttpRequest.Builder request) {
+        return send(request, HttpResponse.BodyHandlers.ofString());
+    }
+
+    static <T> HttpResponse<T> send(HttpRequest.Builder request, HttpResponse.BodyHandler<T> as) {
         try {
-            return CLIENT.send(request.build(), HttpResponse.BodyHandlers.ofString());
+            return CLIENT.send(request.build(), as);
         } catch (IOException e) {
             throw new AssertionError(e);
         } catch (InterruptedException e) {

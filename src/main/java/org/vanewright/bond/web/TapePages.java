@@ -123,7 +123,7 @@ class TapePages {
         Revision<LayoutDocument> layout = tape.layout();
         List<String> lines = new ArrayList<>();
         lines.add("Layout " + layout.slug() + " · revision " + layout.number() + " · SHA-256 " + layout.shortHash()
-                + (layout.isPublic() ? "" : " · " + Revision.NOT_PUBLISHED));
+                + (layout.isReleased() ? "" : " · " + Revision.NOT_PUBLISHED));
         tape.plan().kinds().forEach(k -> lines.add(k.count() + " × " + k.name()));
         lines.add("True scale, millimetres. Measure the bars before use.");
         lines.addAll(cautions.all(layout.content().invented()));

@@ -52,12 +52,12 @@ public class Reductions {
     }
 
     /**
-     * What follows from a revision. A public one names exact public revisions only, so that its hash says all; anything
+     * What follows from a revision. A public one names exact public revisions only, so that its content says all; anything
      * else is reduced anew, since who sees the records it names depends on who asks.
      */
     public Optional<ReducedCampaign> of(Revision<CampaignDocument> revision) {
         return revision.isPublic()
-                ? kept.get(revision.sha256(), hash -> of(revision.content()))
+                ? kept.get(revision.contentKey(), hash -> of(revision.content()))
                 : of(revision.content());
     }
 }

@@ -107,8 +107,8 @@ class CampaignFiles {
                 "\n",
                 revision.slug(),
                 Integer.toString(revision.number()),
-                revision.sha256(),
-                Boolean.toString(revision.isPublic()),
+                revision.contentKey(),
+                Boolean.toString(revision.isReleased()),
                 suffix);
         String name = revision.slug() + "-r" + revision.number() + suffix;
         boolean shown = type.equals(MediaType.APPLICATION_PDF);

@@ -172,7 +172,7 @@ final class TestCardSheet {
 
     private List<Shape> footer() {
         String first = "Campaign " + revision.slug() + " · revision " + revision.number() + " · SHA-256 "
-                + revision.shortHash() + (revision.isPublic() ? "" : " · " + Revision.NOT_PUBLISHED);
+                + revision.shortHash() + (revision.isReleased() ? "" : " · " + Revision.NOT_PUBLISHED);
         List<Paragraph> lines = Stream.concat(
                         Stream.of(first, TestCards.SOURCES), cautions.stream().limit(CAUTIONS))
                 .map(l -> Paragraph.plain(l, SMALL_MM))

@@ -72,7 +72,7 @@ class DeviceFiles {
         Plate plate = plates.plate(mesh);
         String name = revision.slug() + "-r" + revision.number() + "-plate-" + plate.number() + "-of-" + plate.plates()
                 + ".3mf";
-        return new GeneratedFile(name, THREE_MF, name, false, () -> ThreeMfWriter.write(mesh, label(revision), plate));
+        return new GeneratedFile(name, THREE_MF, name, false, () -> ThreeMfWriter.write(mesh, DeviceSolids.label(revision), plate));
     }
 
     @GetMapping("/drawing.svg")
@@ -107,7 +107,7 @@ class DeviceFiles {
         Revision<DeviceDocument> revision = query.revisionOf(slug, devices);
         Supplier<byte[]> bytes = () -> {
             Mesh mesh = solids.exact(query.design(revision.content()));
-            return format.write(mesh, label(revision));
+            return format.write(mesh, DeviceSolids.label(revision));
         };
         return send(revision, suffix, type, query, "solid", request, bytes);
     }
@@ -138,7 +138,7 @@ class DeviceFiles {
                 revision.slug(),
                 Integer.toString(revision.number()),
                 revision.sha256(),
-                Boolean.toString(revision.isPublic()),
+                Boolean.toString(revision.isReleased()),
                 what,
                 String.valueOf(query.undersideRadiusMm()),
                 suffix);
@@ -146,11 +146,6 @@ class DeviceFiles {
         boolean shown = type.equals(SVG) || type.equals(MediaType.APPLICATION_PDF);
         return downloads.send(
                 request, new GeneratedFile(name, type, key, shown, bytes), query.fixedRevision(), revision);
-    }
-
-    private static SolidLabel label(Revision<DeviceDocument> r) {
-        String name = r.printedName();
-        return new SolidLabel(name + (r.content().invented() ? " (invented)" : ""), name, r.number(), r.sha256());
     }
 
     @FunctionalInterface

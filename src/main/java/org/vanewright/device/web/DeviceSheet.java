@@ -90,7 +90,7 @@ final class DeviceSheet {
         lines.addAll(wrapped(
                 "Revision " + r.number() + " · SHA-256 " + r.shortHash()
                         + (licence == null ? "" : " · " + licence.label())
-                        + (r.isPublic() ? "" : " · " + Revision.NOT_PUBLISHED),
+                        + (r.isReleased() ? "" : " · " + Revision.NOT_PUBLISHED),
                 room));
         if (r.content().invented()) {
             lines.addAll(wrapped("INVENTED demonstration data: do not build from it.", room));

@@ -67,7 +67,7 @@ class InstallSheetFiles {
                 number == null ? layouts.published(slug) : layouts.exactly(new RevisionRef(slug, number));
         String side = query.wing() == null ? "" : "-" + query.wing().name().toLowerCase(Locale.ROOT);
         String name = layout.slug() + "-r" + layout.number() + "-install-sheet" + side + ".pdf";
-        String key = layout.sha256() + " " + layout.number() + " " + layout.isPublic() + " install sheet "
+        String key = layout.contentKey() + " " + layout.ref() + " " + layout.isReleased() + " install sheet "
                 + named(adhesive) + " " + named(run) + side + " " + query.paper();
         return downloads.send(
                 request,

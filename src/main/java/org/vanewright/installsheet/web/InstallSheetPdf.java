@@ -59,7 +59,7 @@ final class InstallSheetPdf {
                 "Layout " + facts.layout().slug() + " · revision "
                         + facts.layout().number() + " · SHA-256 "
                         + facts.layout().shortHash() + (facts.invented() ? " · INVENTED, for demonstration" : "")
-                        + (facts.layout().isPublic() ? "" : " · " + Revision.NOT_PUBLISHED),
+                        + (facts.layout().isReleased() ? "" : " · " + Revision.NOT_PUBLISHED),
                 "No approval. The aircraft's operating limitations, local authority and licensed practice come first.");
     }
 

@@ -89,7 +89,7 @@ class GaugePages {
         Gauge first = row.gauges().get(0);
         String id = "gauge-" + row.row() + "-" + (row.wing().ordinal() + 1);
         return pictures.get(
-                layout.sha256() + " " + row.settings() + " " + id,
+                layout.contentKey() + " " + row.settings() + " " + id,
                 key -> GaugeView.picture(gauges.forPicture(layout, row, first), row, id));
     }
 

@@ -118,7 +118,8 @@ class LayoutFiles {
             String key,
             Supplier<byte[]> bytes) {
         String fileName = layout.slug() + "-r" + layout.number() + "-" + name;
-        String contentKey = layout.sha256() + " " + layout.number() + " " + layout.isPublic() + " " + name + " " + key;
+        String contentKey =
+                layout.contentKey() + " " + layout.ref() + " " + layout.isReleased() + " " + name + " " + key;
         return downloads.send(
                 request, new GeneratedFile(fileName, type, contentKey, false, bytes), fixed != null, layout);
     }

@@ -94,6 +94,6 @@ class TemplateFiles {
         Licence licence = layout.standing().licence();
         return List.of("Layout " + layout.slug() + " · revision " + layout.number() + " · SHA-256 "
                 + layout.shortHash() + (licence == null ? "" : " · " + licence.label())
-                + (layout.isPublic() ? "" : " · " + Revision.NOT_PUBLISHED));
+                + (layout.isReleased() ? "" : " · " + Revision.NOT_PUBLISHED));
     }
 }

@@ -2,6 +2,7 @@ package org.vanewright.record.provenance;
 
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.vanewright.record.ImportOrigin;
 import org.vanewright.record.Licence;
 import org.vanewright.record.RecordState;
 import org.vanewright.record.RecordUse;
@@ -38,6 +39,7 @@ public final class RevisionProvenance {
         provenance.drafting();
         provenance.publication();
         provenance.withdrawal();
+        provenance.origin();
         new FigureProvenance(provenance.prov, provenance.id)
                 .add(revision.content().figureOrigins());
         return provenance.prov.parts();
@@ -132,6 +134,25 @@ public final class RevisionProvenance {
         if (who != null) {
             associated(withdrawal, agent("withdrawer", who, true));
         }
+    }
+
+    /** Where it was published before it was imported; what happened there is told there. */
+    private void origin() {
+        ImportOrigin origin = revision.standing().origin();
+        if (origin == null) {
+            return;
+        }
+        prov.prefix("origin", origin.url() + "/");
+        String there = "origin:" + plural + "/" + origin.slug() + "/revisions/" + origin.revision();
+        String importing = id + "#import";
+        prov.element("entity", there).text("prov:label", origin.instance()).number("vw:revision", origin.revision());
+        prov.element("activity", importing)
+                .time("prov:startTime", origin.importedAt())
+                .time("prov:endTime", origin.importedAt())
+                .text("prov:label", "Import from a kit");
+        used(importing, there);
+        prov.relation("alternateOf").text("prov:alternate1", id).text("prov:alternate2", there);
+        associated(importing, agent("importer", origin.importedBy(), true));
     }
 
     private String agent(String role, @Nullable String name, boolean person) {

@@ -16,6 +16,7 @@ import org.vanewright.record.RevisionRef;
  * @param publishedAt absent until it is public
  * @param licence under which it may be used
  * @param reason why it was returned or withdrawn
+ * @param origin where it was imported from; absent for what was made here
  */
 public record RevisionBody<T extends RecordContent>(
         String slug,
@@ -28,6 +29,7 @@ public record RevisionBody<T extends RecordContent>(
         @Nullable Licence licence,
         @Nullable String reason,
         @Nullable RevisionRef derivedFrom,
+        @Nullable OriginBody origin,
         T content) {
     public static <T extends RecordContent> RevisionBody<T> of(Revision<T> r) {
         return new RevisionBody<>(
@@ -41,6 +43,7 @@ public record RevisionBody<T extends RecordContent>(
                 r.standing().licence(),
                 r.standing().reason(),
                 r.derivedFrom(),
+                OriginBody.of(r.standing().origin()),
                 r.content());
     }
 }

@@ -1,0 +1,4 @@
+@NullMarked
+package org.vanewright.kit;
+
+import org.jspecify.annotations.NullMarked;
