@@ -55,8 +55,7 @@ class RequestIds extends OncePerRequestFilter {
         return false;
     }
 
-    private static void answer(
-            String id, HttpServletRequest request, HttpServletResponse response, FilterChain chain)
+    private static void answer(String id, HttpServletRequest request, HttpServletResponse response, FilterChain chain)
             throws ServletException, IOException {
         response.setHeader(HEADER, id);
         MDC.put(KEY, id);

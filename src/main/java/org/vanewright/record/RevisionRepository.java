@@ -354,7 +354,8 @@ public abstract class RevisionRepository<T extends RecordContent> {
 
     /** How much waits for a review. */
     public Backlog backlog() {
-        return jdbc.sql("select count(*) as waiting, min(created_at) as oldest from " + table + " where state in ('SUBMITTED', 'IMPORTED')")
+        return jdbc.sql("select count(*) as waiting, min(created_at) as oldest from " + table
+                        + " where state in ('SUBMITTED', 'IMPORTED')")
                 .query((row, n) -> new Backlog(row.getLong("waiting"), RevisionRepositoryRows.instant(row, "oldest")))
                 .single();
     }

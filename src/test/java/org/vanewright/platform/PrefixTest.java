@@ -68,8 +68,7 @@ class PrefixTest extends ServerTest {
         assertThat(refused.headers().firstValue("Location")).hasValue("/club/sign-in?back=%2Flayouts%2Fnew");
         NewPerson person = newPerson(Role.MEMBER);
         HttpResponse<String> signedIn = visitor.postForm(
-                "/sign-in",
-                Map.of("email", person.email(), "password", person.password(), "back", "/layouts/new"));
+                "/sign-in", Map.of("email", person.email(), "password", person.password(), "back", "/layouts/new"));
         assertThat(signedIn.headers().firstValue("Location")).hasValue("/club/layouts/new");
     }
 

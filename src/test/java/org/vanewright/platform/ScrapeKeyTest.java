@@ -2,8 +2,9 @@ package org.vanewright.platform;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.IOException;
 import jakarta.servlet.ServletException;
+import java.io.IOException;
+import java.util.Objects;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.springframework.mock.web.MockFilterChain;
@@ -37,12 +38,7 @@ class ScrapeKeyTest {
     }
 
     @ParameterizedTest
-    @CsvSource({
-        "0123456789abcdef, true",
-        "short, false",
-        "'a line\nand another', false",
-        ", false"
-    })
+    @CsvSource({"0123456789abcdef, true", "short, false", "'a line\nand another', false", ", false"})
     void aRequestKeepsTheIdThatAProxyGaveIt(String given, boolean kept) throws ServletException, IOException {
         MockHttpServletRequest request = new MockHttpServletRequest("GET", "/");
         if (given != null) {
@@ -52,7 +48,7 @@ class ScrapeKeyTest {
         new RequestIds().doFilter(request, response, new MockFilterChain());
         String answered = response.getHeader(RequestIds.HEADER);
         assertThat(answered).isNotBlank().matches("[A-Za-z0-9_-]{8,64}");
-        assertThat(answered.equals(given)).isEqualTo(kept);
+        assertThat(Objects.equals(answered, given)).isEqualTo(kept);
         assertThat(RequestIds.current()).isNull();
     }
 }

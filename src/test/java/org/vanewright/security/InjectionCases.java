@@ -97,7 +97,9 @@ abstract class InjectionCases extends WalkCases {
     }
 
     private static List<String> broken(SignedIn judge, List<String> calls) {
-        return calls.stream().filter(call -> judge.get(call).statusCode() >= 500).toList();
+        return calls.stream()
+                .filter(call -> judge.get(call).statusCode() >= 500)
+                .toList();
     }
 
     @ParameterizedTest

@@ -72,7 +72,8 @@ class DeviceFiles {
         Plate plate = plates.plate(mesh);
         String name = revision.slug() + "-r" + revision.number() + "-plate-" + plate.number() + "-of-" + plate.plates()
                 + ".3mf";
-        return new GeneratedFile(name, THREE_MF, name, false, () -> ThreeMfWriter.write(mesh, DeviceSolids.label(revision), plate));
+        return new GeneratedFile(
+                name, THREE_MF, name, false, () -> ThreeMfWriter.write(mesh, DeviceSolids.label(revision), plate));
     }
 
     @GetMapping("/drawing.svg")
