@@ -10,6 +10,7 @@ import com.github.kagkarlsson.scheduler.task.helper.OneTimeTask;
 import com.github.kagkarlsson.scheduler.task.helper.Tasks;
 import java.time.Clock;
 import java.time.Duration;
+import java.util.function.Supplier;
 import javax.sql.DataSource;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -32,7 +33,10 @@ class JobQueueRepository implements SmartLifecycle {
     private static final Duration AGAIN = Duration.ofSeconds(5);
     private static final Duration LONGEST_STOP = Duration.ofSeconds(15);
 
-    private final Scheduler scheduler;
+    /** Makes another one: none starts again that has been stopped. */
+    private final Supplier<Scheduler> schedulers;
+
+    private volatile Scheduler scheduler;
     private final Clock clock;
     private final boolean works;
     private volatile boolean running;
@@ -44,7 +48,7 @@ class JobQueueRepository implements SmartLifecycle {
                 .onDeadExecutionRevive()
                 .onFailure(this::again)
                 .execute((instance, context) -> runner.run(instance.getId(), context.getSchedulerState()));
-        this.scheduler = Scheduler.create(new TransactionAwareDataSourceProxy(database), task)
+        this.schedulers = () -> Scheduler.create(new TransactionAwareDataSourceProxy(database), task)
                 .schedulerName(new SchedulerName.Fixed(name()))
                 .threads(Math.max(1, settings.threads()))
                 .pollingInterval(settings.polling())
@@ -53,6 +57,7 @@ class JobQueueRepository implements SmartLifecycle {
                 .shutdownMaxWait(LONGEST_STOP)
                 .failureLogging(LogLevel.DEBUG, false)
                 .build();
+        this.scheduler = schedulers.get();
     }
 
     /** Of this process, so that whoever looks into the table sees who does what. */
@@ -103,6 +108,7 @@ class JobQueueRepository implements SmartLifecycle {
     public void stop() {
         running = false;
         scheduler.stop();
+        scheduler = schedulers.get();
     }
 
     @Override
