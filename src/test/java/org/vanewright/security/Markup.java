@@ -74,7 +74,11 @@ final class Markup {
         boolean ownScript = name.equals("script")
                 && element.attr("src").matches("/(js|webjars/htmx[.]org/[0-9.]+/dist)/[a-z.-]+[.]js")
                 && element.data().isEmpty();
-        if (BANNED.contains(name) || (name.equals("script") && !ownScript)) {
+        // Data for machines; a browser runs nothing of another type.
+        boolean data = element.attr("type").equals("application/ld+json")
+                && element.attr("src").isEmpty()
+                && !element.data().contains("<");
+        if (BANNED.contains(name) || (name.equals("script") && !ownScript && !data)) {
             faults.add(element.outerHtml());
         }
         for (Attribute attribute : element.attributes()) {

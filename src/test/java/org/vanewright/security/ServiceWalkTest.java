@@ -49,6 +49,7 @@ class ServiceWalkTest extends WalkCases {
             "DeviceService.find",
             "DeviceService.heads",
             "DeviceService.history",
+            "DeviceService.imports",
             "DeviceService.isOwn",
             "DeviceService.kind",
             "DeviceService.latest",
@@ -66,13 +67,22 @@ class ServiceWalkTest extends WalkCases {
             "Feeds.ofAirframe",
             "Histories.compare",
             "Histories.of",
+            "Imports.asHashed",
+            "Imports.canonicalJson",
+            "Imports.known",
+            "Imports.localised",
+            "Imports.read",
             "InstanceSettings.contact",
             "InstanceSettings.name",
             "InstanceSettings.registeringIsOpen",
+            "Jobs.abandon",
+            "Jobs.file",
+            "Jobs.startUnasked",
             "OwnAccount.signOut",
             "Photographs.find",
             "Photographs.makePublic",
             "Photographs.missing",
+            "Photographs.ofSeen",
             "ProviderSignIn.owner",
             "PasswordReset.ask",
             "PasswordReset.byMail",
@@ -82,6 +92,7 @@ class ServiceWalkTest extends WalkCases {
             "PersonOfPages.postHandle",
             "PersonOfPages.preHandle",
             "RecordMetadata.of",
+            "Records.backlog",
             "Records.ofKind",
             "Records.ofPlural",
             "Records.services",
@@ -124,7 +135,7 @@ class ServiceWalkTest extends WalkCases {
                 .filter(bean -> !(bean instanceof Filter) && !(bean instanceof RecordService<?>))
                 .filter(bean -> !AnnotatedElementUtils.hasAnnotation(ClassUtils.getUserClass(bean), Controller.class))
                 .filter(bean -> asks(ClassUtils.getUserClass(bean)));
-        return Stream.concat(beans, Stream.of(devices, devices.drafts(), devices.reviews()));
+        return Stream.concat(beans, Stream.of(devices, devices.drafts(), devices.reviews(), devices.imports()));
     }
 
     private static boolean asks(Class<?> type) {
