@@ -36,8 +36,7 @@ class TwoInstancesTest extends ServerTest {
             samePage(newVisitor().page(REVISION, 200), there.page(REVISION, 200));
             sameHashes(there);
             sameFiles(there);
-            assertThat(there.file(KIT)
-                            .body())
+            assertThat(there.file(KIT).body())
                     .as("the kit made from what was imported is the kit that came")
                     .isEqualTo(kit);
             assertThat(other.visitor().get(REVISION).statusCode())
@@ -87,9 +86,7 @@ class TwoInstancesTest extends ServerTest {
     }
 
     private void sameHashes(Caller there) {
-        for (JsonNode entry : TestKit.of(newVisitor().file(KIT).body())
-                .index()
-                .get("revisions")) {
+        for (JsonNode entry : TestKit.of(newVisitor().file(KIT).body()).index().get("revisions")) {
             String path = "/" + entry.get("plural").asString() + "/"
                     + entry.get("slug").asString() + "/revisions/"
                     + entry.get("revision").asInt();

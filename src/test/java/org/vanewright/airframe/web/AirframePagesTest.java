@@ -388,7 +388,9 @@ class AirframePagesTest extends ServerTest {
         String path = publishing().publish(member().person(), draft);
         for (String url : new String[] {path, draft, edited(path), "/airframes", "/"}) {
             Document page = member().page(url, 200);
-            assertThat(page.select("script:not([src]):not([type$=json])")).as(url).isEmpty();
+            assertThat(page.select("script:not([src]):not([type$=json])"))
+                    .as(url)
+                    .isEmpty();
             assertThat(page.text()).as(url).doesNotContain("&lt;script");
         }
         assertThat(page(path, 200).select("h1").text()).isEqualTo(hostile);

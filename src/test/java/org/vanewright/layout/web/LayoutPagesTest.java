@@ -297,7 +297,9 @@ class LayoutPagesTest extends ServerTest {
         String path = publishing().publish(member().person(), draft);
         for (String url : new String[] {path, edited(path), "/layouts", "/"}) {
             Document page = member().page(url, 200);
-            assertThat(page.select("script:not([src]):not([type$=json]), img[onerror]")).as(url).isEmpty();
+            assertThat(page.select("script:not([src]):not([type$=json]), img[onerror]"))
+                    .as(url)
+                    .isEmpty();
             assertThat(page.text()).as(url).doesNotContain("&lt;script");
         }
         assertThat(page(path, 200).select("h1").text()).isEqualTo(hostile);

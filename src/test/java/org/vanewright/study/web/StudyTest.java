@@ -118,7 +118,8 @@ class StudyTest extends ServerTest {
             assertThat(page.select(".along tbody tr")).isNotEmpty();
             assertThat(page.select("input[type=range]:not([hidden])")).isEmpty();
             assertThat(page.text()).contains("approves nothing", "Before anything is fitted", "Invented");
-            assertThat(page.select("[style], style, script:not([src]):not([type$=json])")).isEmpty();
+            assertThat(page.select("[style], style, script:not([src]):not([type$=json])"))
+                    .isEmpty();
             assertThat(page.select("[id]").eachAttr("id")).doesNotHaveDuplicates();
             assertThat(page.text()).doesNotContain("NaN", "Infinity");
         }

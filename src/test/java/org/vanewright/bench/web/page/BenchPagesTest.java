@@ -76,7 +76,8 @@ class BenchPagesTest extends ServerTest {
         assertThat(page.select("#sources li")).isNotEmpty();
         assertThat(page.select("#validity")).hasSize(1);
         assertThat(page.select("main .caution").text()).contains("nothing here is an approval");
-        assertThat(page.select("[style], script:not([src]):not([type$=json]), style")).isEmpty();
+        assertThat(page.select("[style], script:not([src]):not([type$=json]), style"))
+                .isEmpty();
         String address = page.select(".share a").attr("href");
         assertThat(address).startsWith("/bench/" + name + "?");
         Document shared = page(address, 200);
