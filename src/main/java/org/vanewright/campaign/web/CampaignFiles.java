@@ -103,17 +103,10 @@ class CampaignFiles {
             MediaType type,
             WebRequest request,
             Supplier<byte[]> bytes) {
-        String key = String.join(
-                "\n",
-                revision.slug(),
-                Integer.toString(revision.number()),
-                revision.contentKey(),
-                Boolean.toString(revision.isReleased()),
-                suffix);
         String name = revision.slug() + "-r" + revision.number() + suffix;
         boolean shown = type.equals(MediaType.APPLICATION_PDF);
         return downloads.send(
-                request, new GeneratedFile(name, type, key, shown, bytes), query.revision() != null, revision);
+                request, new GeneratedFile(name, type, suffix, shown, bytes), query.revision() != null, revision);
     }
 
     /** What an address asks for. */

@@ -134,15 +134,7 @@ class DeviceFiles {
             String what,
             WebRequest request,
             Supplier<byte[]> bytes) {
-        String key = String.join(
-                "\n",
-                revision.slug(),
-                Integer.toString(revision.number()),
-                revision.sha256(),
-                Boolean.toString(revision.isReleased()),
-                what,
-                String.valueOf(query.undersideRadiusMm()),
-                suffix);
+        String key = String.join("\n", what, String.valueOf(query.undersideRadiusMm()), suffix);
         String name = revision.slug() + "-r" + revision.number() + suffix;
         boolean shown = type.equals(SVG) || type.equals(MediaType.APPLICATION_PDF);
         return downloads.send(

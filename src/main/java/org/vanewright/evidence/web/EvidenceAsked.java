@@ -3,7 +3,6 @@ package org.vanewright.evidence.web;
 import jakarta.servlet.http.HttpServletRequest;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import org.springframework.web.util.UriUtils;
 import org.vanewright.campaign.Measure;
@@ -28,15 +27,10 @@ final class EvidenceAsked {
     /** The form with what is not said filled in. */
     static Form form(HttpServletRequest request) {
         Form form = Form.posted(request.getParameterMap());
-        upper(form, "quantity", Measure.STALL_SPEED.name());
-        upper(form, "scale", Scale.PERCENT.name());
-        upper(form, "method", TauEstimator.REML.name());
+        form.choiceOr("quantity", Measure.STALL_SPEED);
+        form.choiceOr("scale", Scale.PERCENT);
+        form.choiceOr("method", TauEstimator.REML);
         return form;
-    }
-
-    private static void upper(Form form, String path, String otherwise) {
-        String typed = form.text(path);
-        form.put(path, (Object) (typed == null ? otherwise : typed.toUpperCase(Locale.ROOT)));
     }
 
     /** @throws InvalidInputException naming what cannot be read */

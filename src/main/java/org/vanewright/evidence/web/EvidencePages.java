@@ -2,8 +2,6 @@ package org.vanewright.evidence.web;
 
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
-import java.nio.charset.StandardCharsets;
-import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -58,13 +56,6 @@ class EvidencePages {
     @GetMapping("/evidence.csv")
     ResponseEntity<byte[]> table(HttpServletRequest asked, WebRequest request) {
         EvidenceStudy study = evidence.study(EvidenceAsked.query(EvidenceAsked.form(asked)));
-        byte[] bytes = EvidenceCsv.write(study).getBytes(StandardCharsets.UTF_8);
-        GeneratedFile file = new GeneratedFile(
-                "evidence.csv",
-                new MediaType("text", "csv", StandardCharsets.UTF_8),
-                Downloads.sha256(bytes),
-                false,
-                () -> bytes);
-        return downloads.send(request, file, false);
+        return downloads.send(request, GeneratedFile.csv("evidence.csv", EvidenceCsv.write(study)), false);
     }
 }

@@ -118,9 +118,7 @@ class LayoutFiles {
             String key,
             Supplier<byte[]> bytes) {
         String fileName = layout.slug() + "-r" + layout.number() + "-" + name;
-        String contentKey =
-                layout.contentKey() + " " + layout.ref() + " " + layout.isReleased() + " " + name + " " + key;
         return downloads.send(
-                request, new GeneratedFile(fileName, type, contentKey, false, bytes), fixed != null, layout);
+                request, new GeneratedFile(fileName, type, name + " " + key, false, bytes), fixed != null, layout);
     }
 }

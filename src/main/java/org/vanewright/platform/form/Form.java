@@ -102,6 +102,12 @@ public final class Form {
         return text(path) == null ? put(path, (Object) value) : this;
     }
 
+    /** Puts a choice by its name in capitals, since addresses write it small, or what stands for one left empty. */
+    public Form choiceOr(String path, Enum<?> otherwise) {
+        String typed = text(path);
+        return put(path, (Object) (typed == null ? otherwise.name() : typed.toUpperCase(Locale.ROOT)));
+    }
+
     /** Text without surrounding blanks; null when there is none. */
     public @Nullable String text(String path) {
         String typed = value(path).strip();

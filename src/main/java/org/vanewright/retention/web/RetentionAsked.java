@@ -2,7 +2,6 @@ package org.vanewright.retention.web;
 
 import jakarta.servlet.http.HttpServletRequest;
 import java.util.List;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import org.vanewright.engineering.input.InvalidInputException;
 import org.vanewright.platform.form.Form;
@@ -21,14 +20,9 @@ final class RetentionAsked {
     /** The form with what is not said filled in; what cannot be read is noted in it. */
     static Form form(HttpServletRequest request) {
         Form form = Form.posted(request.getParameterMap());
-        upper(form, "by", Grouping.ADHESIVE.name());
-        upper(form, "count", Counted.ALL.name());
+        form.choiceOr("by", Grouping.ADHESIVE);
+        form.choiceOr("count", Counted.ALL);
         return form;
-    }
-
-    private static void upper(Form form, String path, String otherwise) {
-        String typed = form.text(path);
-        form.put(path, (Object) (typed == null ? otherwise : typed.toUpperCase(Locale.ROOT)));
     }
 
     /** @throws InvalidInputException naming {@code by} or {@code count} */

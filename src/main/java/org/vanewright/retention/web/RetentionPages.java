@@ -2,8 +2,6 @@ package org.vanewright.retention.web;
 
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
-import java.nio.charset.StandardCharsets;
-import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -52,13 +50,6 @@ class RetentionPages {
     @GetMapping("/retention.csv")
     ResponseEntity<byte[]> table(HttpServletRequest asked, WebRequest request) {
         RetentionStudy study = retention.study(RetentionAsked.query(RetentionAsked.form(asked)));
-        byte[] bytes = RetentionCsv.write(study).getBytes(StandardCharsets.UTF_8);
-        GeneratedFile file = new GeneratedFile(
-                "retention.csv",
-                new MediaType("text", "csv", StandardCharsets.UTF_8),
-                Downloads.sha256(bytes),
-                false,
-                () -> bytes);
-        return downloads.send(request, file, false);
+        return downloads.send(request, GeneratedFile.csv("retention.csv", RetentionCsv.write(study)), false);
     }
 }
