@@ -6,6 +6,8 @@ import org.hipparchus.transform.TransformType;
 
 /** Fourier transforms of pictures. */
 final class Fourier {
+    private static final int TOGETHER = 8;
+
     private Fourier() {}
 
     /**
@@ -16,24 +18,41 @@ final class Fourier {
      */
     static void transform(double[][] parts, int columns, TransformType type) {
         int rows = parts[0].length / columns;
+        double[][] line = new double[2][columns];
         for (int y = 0; y < rows; y++) {
-            along(parts, y * columns, 1, columns, type);
+            for (int part = 0; part < 2; part++) {
+                System.arraycopy(parts[part], y * columns, line[part], 0, columns);
+            }
+            FastFourierTransformer.transformInPlace(line, DftNormalization.STANDARD, type);
+            for (int part = 0; part < 2; part++) {
+                System.arraycopy(line[part], 0, parts[part], y * columns, columns);
+            }
         }
-        for (int x = 0; x < columns; x++) {
-            along(parts, x, columns, rows, type);
+        double[][][] lines = new double[Math.min(TOGETHER, columns)][2][rows];
+        for (int x = 0; x < columns; x += lines.length) {
+            downward(parts, x, columns, lines, type);
         }
     }
 
-    private static void along(double[][] parts, int from, int step, int count, TransformType type) {
-        double[][] line = {new double[count], new double[count]};
-        for (int i = 0; i < count; i++) {
-            line[0][i] = parts[0][from + i * step];
-            line[1][i] = parts[1][from + i * step];
+    /** Some columns at once, since neighbours lie together in memory. */
+    private static void downward(double[][] parts, int from, int columns, double[][][] lines, TransformType type) {
+        int rows = lines[0][0].length;
+        for (int part = 0; part < 2; part++) {
+            for (int y = 0; y < rows; y++) {
+                for (int i = 0; i < lines.length; i++) {
+                    lines[i][part][y] = parts[part][y * columns + from + i];
+                }
+            }
         }
-        FastFourierTransformer.transformInPlace(line, DftNormalization.STANDARD, type);
-        for (int i = 0; i < count; i++) {
-            parts[0][from + i * step] = line[0][i];
-            parts[1][from + i * step] = line[1][i];
+        for (double[][] line : lines) {
+            FastFourierTransformer.transformInPlace(line, DftNormalization.STANDARD, type);
+        }
+        for (int part = 0; part < 2; part++) {
+            for (int y = 0; y < rows; y++) {
+                for (int i = 0; i < lines.length; i++) {
+                    parts[part][y * columns + from + i] = lines[i][part][y];
+                }
+            }
         }
     }
 }

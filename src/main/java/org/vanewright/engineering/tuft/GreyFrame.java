@@ -36,34 +36,6 @@ public final class GreyFrame {
         return levels[y * widthPx + x];
     }
 
-    /**
-     * The level between pixels by cubic convolution, which keeps edges that straight lines between pixels would soften: R.
-     * G. Keys, Cubic Convolution Interpolation for Digital Image Processing, IEEE Transactions on Acoustics, Speech, and
-     * Signal Processing 29, 1981, with a = −½ (from memory).
-     *
-     * @return NaN where a pixel that it takes lies outside the frame
-     */
-    double between(double x, double y) {
-        int left = (int) Math.floor(x);
-        int top = (int) Math.floor(y);
-        if (left < 1 || top < 1 || left + 2 >= widthPx || top + 2 >= heightPx) {
-            return left >= 0 && top >= 0 && x == left && y == top && left < widthPx && top < heightPx
-                    ? at(left, top)
-                    : Double.NaN;
-        }
-        double fx = x - left;
-        double fy = y - top;
-        double sum = 0;
-        for (int row = -1; row <= 2; row++) {
-            double line = 0;
-            for (int column = -1; column <= 2; column++) {
-                line += weight(fx - column) * at(left + column, top + row);
-            }
-            sum += weight(fy - row) * line;
-        }
-        return sum;
-    }
-
     /** Blurred as by a normal distribution of about 2 pixels, by two means of five each way. */
     GreyFrame blurred() {
         float[] once = levels.clone();
@@ -90,13 +62,5 @@ public final class GreyFrame {
         for (int i = 0; i < count; i++) {
             all[from + i * step] = line[i];
         }
-    }
-
-    private static double weight(double distance) {
-        double d = Math.abs(distance);
-        if (d <= 1) {
-            return (1.5 * d - 2.5) * d * d + 1;
-        }
-        return d < 2 ? ((-0.5 * d + 2.5) * d - 4) * d + 2 : 0;
     }
 }

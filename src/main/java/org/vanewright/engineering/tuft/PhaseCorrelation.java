@@ -120,14 +120,14 @@ final class PhaseCorrelation {
             parts[0][i] = re;
             parts[1][i] = im;
             if (cycles(i) >= NOISE_CYCLES_PER_PX) {
-                noise += Math.hypot(re, im);
+                noise += Math.sqrt(re * re + im * im);
                 quiet++;
             }
         }
         double bound = CLEAR_OF_NOISE * noise / Math.max(1, quiet) + 1e-9;
         double kept = 0;
         for (int i = 0; i < parts[0].length; i++) {
-            double size = Math.hypot(parts[0][i], parts[1][i]);
+            double size = Math.sqrt(parts[0][i] * parts[0][i] + parts[1][i] * parts[1][i]);
             double by = counts(i) ? 1 / (size + bound) : 0;
             parts[0][i] *= by;
             parts[1][i] *= by;
@@ -137,8 +137,9 @@ final class PhaseCorrelation {
     }
 
     private double cycles(int index) {
-        return Math.hypot(
-                signed(index % columns, columns) / (double) columns, signed(index / columns, rows) / (double) rows);
+        double across = signed(index % columns, columns) / (double) columns;
+        double down = signed(index / columns, rows) / (double) rows;
+        return Math.sqrt(across * across + down * down);
     }
 
     private boolean counts(int index) {
@@ -188,35 +189,47 @@ final class PhaseCorrelation {
         return new FrameShift(bin * (coarseX + x), bin * (coarseY + y), kept > 0 ? across[bestX] / kept : 0);
     }
 
-    /** The sum at each offset across and down, columns first. */
+    /** The sum at each offset across and down, columns first; phases of high frequencies are nothing. */
     private double[][] heights(double[][] phases, double[] offsets, int coarseX, int coarseY) {
         int side = offsets.length;
         double[][] heights = new double[side][side];
-        double[][] re = new double[side][rows];
-        double[][] im = new double[side][rows];
-        for (int i = 0; i < side; i++) {
-            for (int x = 0; x < columns; x++) {
-                double angle = 2 * Math.PI * signed(x, columns) * (coarseX + offsets[i]) / columns;
-                double cos = Math.cos(angle);
-                double sin = Math.sin(angle);
-                for (int y = 0; y < rows; y++) {
-                    int at = y * columns + x;
-                    re[i][y] += phases[0][at] * cos - phases[1][at] * sin;
-                    im[i][y] += phases[0][at] * sin + phases[1][at] * cos;
-                }
+        double[][][] across = turns(columns, coarseX, offsets);
+        double[][][] down = turns(rows, coarseY, offsets);
+        for (int y = 0; y < rows; y++) {
+            if (isHigh(y, rows)) {
+                continue;
             }
-        }
-        for (int j = 0; j < side; j++) {
-            for (int y = 0; y < rows; y++) {
-                double angle = 2 * Math.PI * signed(y, rows) * (coarseY + offsets[j]) / rows;
-                double cos = Math.cos(angle);
-                double sin = Math.sin(angle);
-                for (int i = 0; i < side; i++) {
-                    heights[j][i] += re[i][y] * cos - im[i][y] * sin;
+            for (int i = 0; i < side; i++) {
+                double re = 0;
+                double im = 0;
+                for (int x = 0; x < columns; x++) {
+                    int at = y * columns + x;
+                    re += phases[0][at] * across[0][i][x] - phases[1][at] * across[1][i][x];
+                    im += phases[0][at] * across[1][i][x] + phases[1][at] * across[0][i][x];
+                }
+                for (int j = 0; j < side; j++) {
+                    heights[j][i] += re * down[0][j][y] - im * down[1][j][y];
                 }
             }
         }
         return heights;
+    }
+
+    private static boolean isHigh(int index, int count) {
+        return Math.abs(signed(index, count)) > HIGHEST_CYCLES_PER_PX * count;
+    }
+
+    /** Cosine and sine by offset and frequency. */
+    private static double[][][] turns(int count, int coarse, double[] offsets) {
+        double[][][] turns = new double[2][offsets.length][count];
+        for (int i = 0; i < offsets.length; i++) {
+            for (int k = 0; k < count; k++) {
+                double angle = 2 * Math.PI * signed(k, count) * (coarse + offsets[i]) / count;
+                turns[0][i][k] = Math.cos(angle);
+                turns[1][i][k] = Math.sin(angle);
+            }
+        }
+        return turns;
     }
 
     /** Where a parabola through three heights, one step apart, has its vertex; within half a step. */

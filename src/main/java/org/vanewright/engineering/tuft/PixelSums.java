@@ -29,10 +29,11 @@ final class PixelSums {
 
     /** Looks at a frame as it lies on the first one; mean level of what of it can be seen there. */
     double sample(GreyFrame frame, FrameShift shift) {
+        ShiftedLevels levels = new ShiftedLevels(frame, shift.rightPx(), shift.downPx());
         double sum = 0;
         int seen = 0;
         for (int i = 0; i < pixels.length; i++) {
-            double level = frame.between(pixels[i] % widthPx + shift.rightPx(), pixels[i] / widthPx + shift.downPx());
+            double level = levels.at(pixels[i] % widthPx, pixels[i] / widthPx);
             latest[i] = (float) level;
             if (!Double.isNaN(level)) {
                 sum += level;

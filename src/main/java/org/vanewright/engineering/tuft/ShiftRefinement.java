@@ -103,10 +103,11 @@ final class ShiftRefinement {
 
     /** What the frame has there, as light as the first, less what the first has. */
     private void compare(GreyFrame frame, double right, double below) {
+        ShiftedLevels levels = new ShiftedLevels(frame, right, below);
         double seen = 0;
         double before = 0;
         for (int i = 0; i < x.length; i++) {
-            rest[i] = frame.between(x[i] + right, y[i] + below);
+            rest[i] = levels.at(x[i], y[i]);
             if (!Double.isNaN(rest[i])) {
                 seen += rest[i];
                 before += level[i];

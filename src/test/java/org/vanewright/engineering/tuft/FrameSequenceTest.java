@@ -154,7 +154,7 @@ class FrameSequenceTest {
 
     @Test
     void tooFewTooManyAndOtherSizesAreRefused() {
-        SyntheticTufts picture = picture(3);
+        SyntheticTufts picture = new SyntheticTufts(120, 100, 3).grid(2, 2);
         GreyFrame first = picture.frame(0, 0, 1, 3);
         FrameSequence sequence = new FrameSequence(first, new ArrayList<>(picture.marks()));
         for (int i = 1; i < 4; i++) {
