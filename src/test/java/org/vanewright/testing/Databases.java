@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.UUID;
 import java.util.function.Function;
 import org.flywaydb.core.Flyway;
+import org.flywaydb.core.api.configuration.FluentConfiguration;
 import org.springframework.aop.framework.ProxyFactory;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.jdbc.support.JdbcTransactionManager;
@@ -28,19 +29,26 @@ public final class Databases {
 
     /** A fresh database without tables. */
     public static HikariDataSource empty(Engine engine) {
+        return engine == Engine.H2
+                ? h2()
+                : postgres(PostgresServer.running(), PostgresServer.running().createDatabase());
+    }
+
+    private static HikariDataSource h2() {
+        return source("jdbc:h2:mem:" + UUID.randomUUID() + H2_SETTINGS, "sa", "");
+    }
+
+    private static HikariDataSource postgres(PostgresServer server, String address) {
+        return source(address, server.user(), server.password());
+    }
+
+    private static HikariDataSource source(String address, String user, String password) {
         HikariDataSource source = new HikariDataSource();
         source.setMaximumPoolSize(12);
         source.setMinimumIdle(1);
-        if (engine == Engine.H2) {
-            source.setJdbcUrl("jdbc:h2:mem:" + UUID.randomUUID() + H2_SETTINGS);
-            source.setUsername("sa");
-            source.setPassword("");
-        } else {
-            PostgresServer server = PostgresServer.running();
-            source.setJdbcUrl(server.createDatabase());
-            source.setUsername(server.user());
-            source.setPassword(server.password());
-        }
+        source.setJdbcUrl(address);
+        source.setUsername(user);
+        source.setPassword(password);
         return source;
     }
 
@@ -51,15 +59,23 @@ public final class Databases {
         };
     }
 
-    /** A fresh database after all migrations. */
+    /** A fresh database after all migrations; on PostgreSQL a copy of one, which takes less time. */
     public static HikariDataSource migrated(Engine engine) {
-        HikariDataSource source = empty(engine);
-        Flyway.configure()
-                .dataSource(source)
-                .locations(migrations(engine))
-                .load()
-                .migrate();
+        if (engine == Engine.POSTGRESQL) {
+            return postgres(
+                    PostgresServer.running(), PostgresServer.running().createMigrated());
+        }
+        HikariDataSource source = h2();
+        migrate(Flyway.configure().dataSource(source), engine);
         return source;
+    }
+
+    static void migrate(Engine engine, String address, String user, String password) {
+        migrate(Flyway.configure().dataSource(address, user, password), engine);
+    }
+
+    private static void migrate(FluentConfiguration flyway, Engine engine) {
+        flyway.locations(migrations(engine)).load().migrate();
     }
 
     /** A repository with the transactions it has as a bean. */

@@ -10,7 +10,7 @@ import org.springframework.context.ApplicationContextInitializer;
 import org.springframework.context.ConfigurableApplicationContext;
 import org.springframework.test.context.ContextConfiguration;
 
-/** The whole service on a fresh PostgreSQL database; all test classes so marked share one, as those on H2 do. */
+/** The whole service on a fresh PostgreSQL database, already migrated; all test classes so marked share one, as those on H2 do. */
 @Inherited
 @Target(ElementType.TYPE)
 @Retention(RetentionPolicy.RUNTIME)
@@ -22,7 +22,7 @@ public @interface OnPostgres {
         public void initialize(ConfigurableApplicationContext context) {
             PostgresServer server = PostgresServer.running();
             TestPropertyValues.of(
-                            "spring.datasource.url=" + server.createDatabase(),
+                            "spring.datasource.url=" + server.createMigrated(),
                             "spring.datasource.username=" + server.user(),
                             "spring.datasource.password=" + server.password())
                     .applyTo(context);

@@ -34,14 +34,34 @@ record PostgresServer(String address, String user, String password, AtomicIntege
 
     /** JDBC address of a new, empty database. */
     String createDatabase() {
+        return createDatabase("template1");
+    }
+
+    /** JDBC address of a new database after all migrations, copied from one that was migrated before. */
+    String createMigrated() {
+        return createDatabase(Migrated.TEMPLATE);
+    }
+
+    private String createDatabase(String template) {
         String name = "t" + databases.incrementAndGet();
         try (Connection connection = DriverManager.getConnection(url("postgres"), user, password);
                 Statement statement = connection.createStatement()) {
-            statement.execute("create database " + name);
+            statement.execute("create database " + name + " template " + template);
         } catch (SQLException e) {
             throw new IllegalStateException("no new database on " + address, e);
         }
         return url(name);
+    }
+
+    private static final class Migrated {
+        static final String TEMPLATE = migrate(running());
+
+        /** Nobody is connected to it afterwards, or it could not be copied. */
+        private static String migrate(PostgresServer server) {
+            String address = server.createDatabase();
+            Databases.migrate(Databases.Engine.POSTGRESQL, address, server.user(), server.password());
+            return address.substring(address.lastIndexOf('/') + 1);
+        }
     }
 
     private String url(String database) {
