@@ -89,6 +89,11 @@ public class RecordDesk {
         events.publishEvent(change);
     }
 
+    /** Tells those that must be refused with it, before the change is there to be seen. */
+    void tell(ImportRefused event) {
+        events.publishEvent(event);
+    }
+
     /** Tells those who keep something beside a draft, before the change is there to be seen. */
     void tell(DraftDiscarded event) {
         events.publishEvent(event);

@@ -77,7 +77,7 @@ public final class Reviews<T extends RecordContent> {
                 || service.participants(revision).contains(personId);
     }
 
-    /** Returns a submitted revision to its authors with reasons, or refuses an imported one. */
+    /** Returns a submitted revision to its authors with reasons, or refuses an imported one and what builds on it. */
     public Revision<T> giveBack(RevisionRef ref, String reason) {
         PersonRef person = desk.require(Power.REVIEW);
         requireReason(reason);
@@ -86,6 +86,8 @@ public final class Reviews<T extends RecordContent> {
             close(waiting, RecordState.RETURNED, person, reason);
             if (waiting.state() == RecordState.SUBMITTED) {
                 moveDraft(waiting, DraftState.RETURNED);
+            } else {
+                desk.tell(new ImportRefused(new RecordUse(service.plural(), ref), reason));
             }
             desk.log(person, "revision.returned", service.subject(ref), reason);
             return service.exactly(ref);

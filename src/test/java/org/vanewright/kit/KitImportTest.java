@@ -207,6 +207,11 @@ class KitImportTest extends ServerTest {
         assertThat(member.page(device, 200).text()).contains("Not published here: refused", "too high for any");
         SignedIn other = signIn(Role.MEMBER);
         assertThat(other.get(device).statusCode()).isEqualTo(404);
+        assertThat(other.get(layout).statusCode())
+                .as("what builds on it went with it")
+                .isEqualTo(404);
+        assertThat(member.page(layout, 200).text())
+                .contains("Not published here: refused", "builds on devices/" + DEVICE + "-", "too high for any");
         assertThat(refusal(other, changed)).contains("refused here by", "too high for any of our wings");
     }
 
