@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.util.List;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import org.springframework.boot.autoconfigure.condition.ConditionalOnWebApplication;
 import org.springframework.boot.context.event.ApplicationReadyEvent;
 import org.springframework.context.event.EventListener;
 import org.springframework.stereotype.Component;
@@ -11,6 +12,7 @@ import org.vanewright.account.OneTimeLink.Purpose;
 
 /** Shows who runs the machine how to become the first steward: by a link in the log, and by nothing else. */
 @Component
+@ConditionalOnWebApplication
 class SetUp {
     private static final Logger LOG = LoggerFactory.getLogger(SetUp.class);
     private static final Duration LIFETIME = Duration.ofHours(24);

@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import org.vanewright.photograph.Photographs;
 import org.vanewright.platform.Downloads;
+import org.vanewright.platform.StoredZip;
 import org.vanewright.record.CanonicalJson;
 import org.vanewright.record.photograph.PhotographUse;
 

@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import org.vanewright.engineering.drawing.PlainPdf;
+import org.vanewright.platform.StoredZip;
 
 /**
  * Takes the compression out of what goes into a kit. What deflate makes of the same bytes differs between builds of zlib

@@ -139,6 +139,15 @@ public class Downloads {
                 .body(sentOnce);
     }
 
+    /**
+     * Counts work for one address as a file that is made is counted.
+     *
+     * @throws org.springframework.web.ErrorResponseException 429 with {@code Retry-After}
+     */
+    public void admit(WebRequest request) {
+        limit.admit(request);
+    }
+
     /** RFC 9110, 13.1.2: a star means any file that there is, which is known when it could be made. */
     private ResponseEntity<byte[]> answer(WebRequest request, KeptFile file, String tag, CacheControl keeping) {
         return matches(request, "*") ? notModified(tag, keeping) : sent(file, tag, keeping);

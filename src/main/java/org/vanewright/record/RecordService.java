@@ -28,6 +28,7 @@ public abstract class RecordService<T extends RecordContent> {
     private final Drafts<T> drafts;
     private final Reviews<T> reviews;
     private final Imports<T> imports;
+    private final PublicRecord<T> everything;
 
     /**
      * @param kind such as {@code "airframe"}
@@ -41,6 +42,7 @@ public abstract class RecordService<T extends RecordContent> {
         this.drafts = new Drafts<>(this, records, desk);
         this.reviews = new Reviews<>(this, records, desk);
         this.imports = new Imports<>(this, records, desk);
+        this.everything = new PublicRecord<>(records);
     }
 
     /** Every problem the feature's rules find; empty where the document may be submitted. */
@@ -197,6 +199,11 @@ public abstract class RecordService<T extends RecordContent> {
     /** How many records have a published revision. */
     public int countPublished() {
         return records.countPublished();
+    }
+
+    /** Everything of this kind that is public. */
+    public PublicRecord<T> everythingPublic() {
+        return everything;
     }
 
     /** Exact revisions that anybody may see, in one statement and no certain order. */

@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.temporal.ChronoUnit;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -136,6 +137,41 @@ public abstract class RevisionRepository<T extends RecordContent> {
         if (!(links + column).matches("[a-z_]+")) {
             throw new IllegalArgumentException("not names of a table and a column: " + links + ", " + column);
         }
+    }
+
+    /** Every record with a public revision, in the order of characters, which a database's own order need not be. */
+    public List<String> publicSlugs() {
+        return jdbc
+                .sql("select distinct slug from " + table + " where state in ('PUBLISHED', 'SUPERSEDED', 'WITHDRAWN')")
+                .query(String.class)
+                .stream()
+                .sorted()
+                .toList();
+    }
+
+    /** Every public revision of those records, in one statement; by slug and number. */
+    public List<PublicDocument<T>> publicDocuments(Collection<String> slugs) {
+        if (slugs.isEmpty()) {
+            return List.of();
+        }
+        return jdbc
+                .sql(rows.select("where slug in (:slugs) and state in ('PUBLISHED', 'SUPERSEDED', 'WITHDRAWN')"))
+                .param("slugs", slugs)
+                .query((row, n) -> new PublicDocument<>(rows.revision(row, n), row.getString("content")))
+                .stream()
+                .sorted(Comparator.comparing(
+                                (PublicDocument<T> d) -> d.revision().slug())
+                        .thenComparing(d -> d.revision().number()))
+                .toList();
+    }
+
+    /** How many revisions are public, and how many of them were withdrawn. Whatever becomes public makes one of them more. */
+    public PublicCount publicCount() {
+        return jdbc.sql(
+                        "select count(*) as revisions, count(case when state = 'WITHDRAWN' then 1 end) as withdrawn from "
+                                + table + " where state in ('PUBLISHED', 'SUPERSEDED', 'WITHDRAWN')")
+                .query((row, n) -> new PublicCount(row.getLong("revisions"), row.getLong("withdrawn")))
+                .single();
     }
 
     /** How many records have a published revision. */

@@ -20,6 +20,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.vanewright.engineering.input.InvalidInputException;
 import org.vanewright.platform.Downloads;
+import org.vanewright.platform.StoredZip;
 
 /** Archives that mean harm, each refused with its reason before anything of it is used. */
 class KitArchiveTest {

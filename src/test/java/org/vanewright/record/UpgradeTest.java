@@ -6,16 +6,24 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.Function;
 import javax.sql.DataSource;
 import org.flywaydb.core.Flyway;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.springframework.core.io.ClassPathResource;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.jdbc.datasource.init.ResourceDatabasePopulator;
+import org.vanewright.adhesive.AdhesiveDocument;
 import org.vanewright.airframe.AirframeDocument;
+import org.vanewright.campaign.CampaignDocument;
 import org.vanewright.device.DeviceDocument;
+import org.vanewright.inspection.InspectionDocument;
+import org.vanewright.installation.InstallationDocument;
 import org.vanewright.layout.LayoutDocument;
+import org.vanewright.printrun.PrintRunDocument;
 import org.vanewright.testing.Databases;
 
 /**
@@ -26,10 +34,24 @@ class UpgradeTest {
     private static final Map<String, Class<? extends RecordContent>> DOCUMENTS = Map.of(
             "airframe_revision", AirframeDocument.class,
             "device_revision", DeviceDocument.class,
-            "layout_revision", LayoutDocument.class);
+            "layout_revision", LayoutDocument.class,
+            "adhesive_revision", AdhesiveDocument.class,
+            "print_run_revision", PrintRunDocument.class,
+            "installation_revision", InstallationDocument.class,
+            "inspection_revision", InspectionDocument.class,
+            "campaign_revision", CampaignDocument.class);
 
     @ParameterizedTest
-    @CsvSource({"H2, 1", "POSTGRESQL, 1", "H2, 6", "POSTGRESQL, 6"})
+    @CsvSource({
+        "H2, 1",
+        "POSTGRESQL, 1",
+        "H2, 6",
+        "POSTGRESQL, 6",
+        "H2, 15",
+        "POSTGRESQL, 15",
+        "H2, 19",
+        "POSTGRESQL, 19"
+    })
     void everyRowIsKept(Databases.Engine engine, String version) {
         try (var database = Databases.empty(engine)) {
             flyway(engine, database, version).migrate();
@@ -42,7 +64,38 @@ class UpgradeTest {
             flyway(engine, database, "latest").migrate();
             assertThat(rows(jdbc, columns)).isEqualTo(before);
             DOCUMENTS.forEach((table, type) -> assertHashedAlike(before.getOrDefault(table, List.of()), type));
+            assertThat(airframes(jdbc, "layout_airframe"))
+                    .isEqualTo(named(before, "layout_revision", LayoutDocument.class, LayoutDocument::airframe));
+            assertThat(airframes(jdbc, "campaign_airframe"))
+                    .isEqualTo(named(before, "campaign_revision", CampaignDocument.class, c -> c.plan()
+                            .airframe()));
         }
+    }
+
+    /** Which airframe each revision names, as a migration found it in the text. */
+    private static Map<String, String> airframes(JdbcClient jdbc, String table) {
+        Map<String, String> found = new TreeMap<>();
+        jdbc.sql("select slug, revision, airframe_slug from " + table).query(row -> {
+            found.put(row.getString(1) + " " + row.getInt(2), row.getString(3));
+        });
+        return found;
+    }
+
+    /** The same as the documents say it. */
+    private static <T extends RecordContent> Map<String, String> named(
+            Map<String, List<Map<String, Object>>> rows,
+            String table,
+            Class<T> type,
+            Function<T, @Nullable RevisionRef> airframe) {
+        CanonicalJson json = new CanonicalJson();
+        Map<String, String> found = new TreeMap<>();
+        for (Map<String, Object> row : rows.getOrDefault(table, List.of())) {
+            RevisionRef ref = airframe.apply(json.read(String.valueOf(row.get("content")), type));
+            if (ref != null) {
+                found.put(row.get("slug") + " " + row.get("revision"), ref.slug());
+            }
+        }
+        return found;
     }
 
     private static Flyway flyway(Databases.Engine engine, DataSource database, String target) {

@@ -1,12 +1,12 @@
 package org.vanewright.platform.job;
 
-import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
-import java.util.Arrays;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -17,7 +17,7 @@ import org.springframework.transaction.annotation.Transactional;
 @Repository
 public class JobRepository {
     /** H2 holds 1 048 576 bytes in a column of bytes. */
-    private static final int PIECE = 900_000;
+    static final int PIECE = 900_000;
 
     private static final String COLUMNS =
             "id, kind, title, parameters, owner_id, state, attempts, done_count, of_count,"
@@ -30,8 +30,18 @@ public class JobRepository {
     }
 
     void add(Job job) {
-        jdbc.sql("insert into job (id, kind, title, parameters, owner_id, state, created_at, changed_at)"
-                        + " values (:id, :kind, :title, :parameters, :owner, 'WAITING', :at, :at)")
+        add(job, null);
+    }
+
+    /**
+     * As {@link #add(Job)}, unless a job that is not finished holds the slot.
+     *
+     * @throws org.springframework.dao.DuplicateKeyException where one does
+     */
+    void add(Job job, @Nullable String slot) {
+        jdbc.sql("insert into job (id, kind, title, parameters, owner_id, state, slot, created_at, changed_at)"
+                        + " values (:id, :kind, :title, :parameters, :owner, 'WAITING', :slot, :at, :at)")
+                .param("slot", slot)
                 .param("id", job.id())
                 .param("kind", job.kind())
                 .param("title", job.title())
@@ -46,6 +56,32 @@ public class JobRepository {
                 .param("id", id)
                 .query((row, number) -> job(row))
                 .optional();
+    }
+
+    /** The one that holds the slot. */
+    Optional<Job> inSlot(String slot) {
+        return jdbc.sql("select " + COLUMNS + " from job where slot = :slot")
+                .param("slot", slot)
+                .query((row, number) -> job(row))
+                .optional();
+    }
+
+    /** The last one of a kind that came to that end. */
+    Optional<Job> last(String kind, JobState state) {
+        return jdbc.sql("select " + COLUMNS + " from job where kind = :kind and state = :state"
+                        + " order by finished_at desc, id fetch first 1 rows only")
+                .param("kind", kind)
+                .param("state", state.name())
+                .query((row, number) -> job(row))
+                .optional();
+    }
+
+    /** Removes the finished ones of a kind but one. */
+    void removeFinishedBut(String kind, String kept) {
+        jdbc.sql("delete from job where kind = :kind and id <> :kept and finished_at is not null")
+                .param("kind", kind)
+                .param("kept", kept)
+                .update();
     }
 
     private static Job job(ResultSet row) throws SQLException {
@@ -106,46 +142,47 @@ public class JobRepository {
     /** Whether the claim was still the caller's, so that what came of it is what counts. */
     @Transactional
     public boolean finish(
-            String id, String claim, JobState state, @Nullable JobResult result, @Nullable String problem, Instant at) {
+            String id, String claim, JobState state, @Nullable JobResult result, @Nullable String problem, Instant at)
+            throws IOException {
         JobResult.JobFile file = result == null ? null : result.file();
         int finished = jdbc.sql("update job set state = :state, link = :link, file_name = :name, file_type = :type,"
-                        + " file_size = :size, problem = :problem, claim = null, changed_at = :at, finished_at = :at"
+                        + " file_size = :size, problem = :problem, claim = null, slot = null, changed_at = :at, finished_at = :at"
                         + " where id = :id and claim = :claim and state = 'RUNNING'")
                 .param("state", state.name())
                 .param("link", result == null ? null : result.link())
                 .param("name", file == null ? null : file.name())
                 .param("type", file == null ? null : file.type())
-                .param("size", file == null ? null : (Long) (long) file.bytes().length)
+                .param("size", file == null ? null : (Long) file.sizeBytes())
                 .param("problem", problem == null ? null : cut(problem, 1000))
                 .param("at", utc(at))
                 .param("id", id)
                 .param("claim", claim)
                 .update();
         if (finished == 1 && file != null) {
-            keep(id, file.bytes());
+            keep(id, file.content());
         }
         return finished == 1;
     }
 
-    private void keep(String id, byte[] bytes) {
-        for (int number = 0; number * PIECE < bytes.length; number++) {
-            int from = number * PIECE;
+    private void keep(String id, InputStream content) throws IOException {
+        byte[] piece = content.readNBytes(PIECE);
+        for (int number = 0; piece.length > 0; number++) {
             jdbc.sql("insert into job_part (job_id, number, content) values (:id, :number, :content)")
                     .param("id", id)
                     .param("number", number)
-                    .param("content", Arrays.copyOfRange(bytes, from, Math.min(bytes.length, from + PIECE)))
+                    .param("content", piece)
                     .update();
+            piece = content.readNBytes(PIECE);
         }
     }
 
-    byte[] file(String id) {
-        ByteArrayOutputStream all = new ByteArrayOutputStream();
-        jdbc.sql("select content from job_part where job_id = :id order by number")
+    /** A piece of the file that came of it, from 0; nothing behind the last one. */
+    Optional<byte[]> piece(String id, int number) {
+        return jdbc.sql("select content from job_part where job_id = :id and number = :number")
                 .param("id", id)
-                .query(row -> {
-                    all.writeBytes(row.getBytes("content"));
-                });
-        return all.toByteArray();
+                .param("number", number)
+                .query((row, n) -> row.getBytes("content"))
+                .optional();
     }
 
     /** Whoever runs it is told when it next says how far it has come, or when it begins. */

@@ -2,6 +2,9 @@ package org.vanewright.platform.job;
 
 import com.github.kagkarlsson.scheduler.SchedulerState;
 import io.micrometer.core.instrument.MeterRegistry;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
@@ -113,7 +116,7 @@ class JobRunner {
     }
 
     private void end(Job job, String claim, JobState state, @Nullable JobResult result, @Nullable String problem) {
-        if (jobs.finish(job.id(), claim, state, result, problem, clock.instant())) {
+        if (finished(job, claim, state, result, problem)) {
             meters.counter(
                             "vanewright.jobs",
                             "kind",
@@ -121,6 +124,16 @@ class JobRunner {
                             "outcome",
                             state.name().toLowerCase(Locale.ROOT))
                     .increment();
+        }
+    }
+
+    private boolean finished(
+            Job job, String claim, JobState state, @Nullable JobResult result, @Nullable String problem) {
+        try (InputStream content =
+                result == null || result.file() == null ? null : result.file().content()) {
+            return jobs.finish(job.id(), claim, state, result, problem, clock.instant());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         }
     }
 

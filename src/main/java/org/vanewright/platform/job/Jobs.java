@@ -3,12 +3,20 @@ package org.vanewright.platform.job;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.UUID;
 import java.util.concurrent.TimeUnit;
 import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import org.springframework.core.io.Resource;
+import org.springframework.dao.DuplicateKeyException;
 import org.springframework.scheduling.annotation.Scheduled;
 import org.springframework.stereotype.Service;
+import org.springframework.transaction.PlatformTransactionManager;
 import org.springframework.transaction.annotation.Transactional;
+import org.springframework.transaction.support.TransactionTemplate;
 import org.vanewright.record.Actor;
 import org.vanewright.record.Actors;
 import org.vanewright.record.Power;
@@ -18,12 +26,15 @@ import tools.jackson.databind.json.JsonMapper;
 /** Long work of whoever asks. A job is seen and cancelled by its owner and by stewards; for others it does not exist. */
 @Service
 public class Jobs {
+    private static final Logger LOG = LoggerFactory.getLogger(Jobs.class);
+
     private final JobRepository jobs;
     private final JobQueueRepository queue;
     private final JobSettings settings;
     private final Actors actors;
     private final JsonMapper mapper;
     private final Clock clock;
+    private final TransactionTemplate transactions;
 
     Jobs(
             JobRepository jobs,
@@ -31,13 +42,15 @@ public class Jobs {
             JobSettings settings,
             Actors actors,
             JsonMapper mapper,
-            Clock clock) {
+            Clock clock,
+            PlatformTransactionManager transactions) {
         this.jobs = jobs;
         this.queue = queue;
         this.settings = settings;
         this.actors = actors;
         this.mapper = mapper;
         this.clock = clock;
+        this.transactions = new TransactionTemplate(transactions);
     }
 
     /**
@@ -59,9 +72,54 @@ public class Jobs {
         return put(kind, title, parameters, null);
     }
 
+    /**
+     * Starts work for everybody, whoever asks, unless one of its kind is under way: there is one at a time, on all
+     * instances together. What earlier ones left is removed, but the last that was done.
+     *
+     * @return the one that is under way now
+     */
+    public <P> Job startForAll(JobKind<P> kind, String title, P parameters) {
+        for (Optional<Job> there = jobs.inSlot(kind.name()); ; there = jobs.inSlot(kind.name())) {
+            if (there.isPresent()) {
+                return there.get();
+            }
+            try {
+                return Objects.requireNonNull(transactions.execute(status -> {
+                    lastDone(kind).ifPresent(last -> jobs.removeFinishedBut(kind.name(), last.id()));
+                    String id = put(kind, title, parameters, null, kind.name());
+                    queue.add(id);
+                    return jobs.find(id).orElseThrow();
+                }));
+            } catch (DuplicateKeyException e) {
+                LOG.debug("somebody else was first to start {}", kind.name());
+            }
+        }
+    }
+
+    /** The work of a kind for everybody that is under way. */
+    public Optional<Job> underWay(JobKind<?> kind) {
+        return jobs.inSlot(kind.name());
+    }
+
+    /** The last work of a kind that was done; what came of it is for whoever has the kind to show. */
+    public Optional<Job> lastDone(JobKind<?> kind) {
+        return jobs.last(kind.name(), JobState.DONE);
+    }
+
+    /** The last work of a kind that could not be done. */
+    public Optional<Job> lastFailed(JobKind<?> kind) {
+        return jobs.last(kind.name(), JobState.FAILED);
+    }
+
     private <P> String put(JobKind<P> kind, String title, P parameters, @Nullable String owner) {
+        String id = put(kind, title, parameters, owner, null);
+        queue.add(id);
+        return id;
+    }
+
+    private <P> String put(JobKind<P> kind, String title, P parameters, @Nullable String owner, @Nullable String slot) {
         String id = UUID.randomUUID().toString();
-        jobs.add(new Job(
+        Job job = new Job(
                 id,
                 kind.name(),
                 title.length() <= 200 ? title : title.substring(0, 200),
@@ -76,8 +134,8 @@ public class Jobs {
                 null,
                 null,
                 now(),
-                null));
-        queue.add(id);
+                null);
+        jobs.add(job, slot);
         return id;
     }
 
@@ -90,9 +148,16 @@ public class Jobs {
                 .orElseThrow(() -> new RecordNotFoundException("job", id, null));
     }
 
-    /** Content of the file that came of it. */
-    public byte[] file(Job job) {
-        return jobs.file(find(job.id()).id());
+    /**
+     * The file that came of a job that the one who asks was given.
+     *
+     * @throws RecordNotFoundException where there is none
+     */
+    public Resource file(Job job) {
+        if (job.file() == null) {
+            throw new RecordNotFoundException("file of job", job.id(), null);
+        }
+        return new JobFileResource(jobs, job.id(), job.file());
     }
 
     /** Asks it to stop, which it does shortly; one that is finished stays as it is. */

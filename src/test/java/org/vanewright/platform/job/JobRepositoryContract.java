@@ -1,17 +1,23 @@
 package org.vanewright.platform.job;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import com.github.kagkarlsson.scheduler.SchedulerState;
 import com.zaxxer.hikari.HikariDataSource;
 import io.micrometer.core.instrument.simple.SimpleMeterRegistry;
+import java.io.IOException;
+import java.io.InputStream;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
+import org.springframework.core.io.Resource;
+import org.springframework.dao.DuplicateKeyException;
 import org.vanewright.testing.Databases;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -33,7 +39,11 @@ abstract class JobRepositoryContract {
     }
 
     private void added(String id, String text) {
-        jobs.add(new Job(
+        jobs.add(waiting(id, text));
+    }
+
+    private static Job waiting(String id, String text) {
+        return new Job(
                 id,
                 "note",
                 "Note",
@@ -48,7 +58,7 @@ abstract class JobRepositoryContract {
                 null,
                 null,
                 NOW,
-                null));
+                null);
     }
 
     private JobState state(String id) {
@@ -57,7 +67,7 @@ abstract class JobRepositoryContract {
 
     /** The first run's process has ended, or only seems to. */
     @Test
-    void ofTwoRunsTheLastOneCounts() {
+    void ofTwoRunsTheLastOneCounts() throws IOException {
         added("a", "x");
         assertThat(jobs.begin("a", "one", NOW)).isTrue();
         assertThat(jobs.progress("a", "one", 3, 10, "reading", NOW)).isTrue();
@@ -77,7 +87,7 @@ abstract class JobRepositoryContract {
     }
 
     @Test
-    void aFileComesBackByteByByte() {
+    void aFileComesBackByteByByte() throws IOException {
         byte[] random = new byte[2_000_001];
         new Random(3).nextBytes(random);
         added("a", "x");
@@ -85,14 +95,42 @@ abstract class JobRepositoryContract {
         jobs.finish("a", "one", JobState.DONE, JobResult.file("kit.zip", "application/zip", random), null, NOW);
         assertThat(jobs.find("a").orElseThrow().file())
                 .isEqualTo(new Job.FileHead("kit.zip", "application/zip", random.length));
-        assertThat(jobs.file("a")).isEqualTo(random);
+        Resource file =
+                new JobFileResource(jobs, "a", jobs.find("a").orElseThrow().file());
+        assertThat(file.getContentAsByteArray()).isEqualTo(random);
+        assertThat(file.contentLength()).isEqualTo(random.length);
+        try (InputStream content = file.getInputStream()) {
+            content.skipNBytes(1_900_000);
+            assertThat(content.readNBytes(11)).isEqualTo(Arrays.copyOfRange(random, 1_900_000, 1_900_011));
+        }
         assertThat(jobs.removeFinishedBefore(NOW)).isZero();
         assertThat(jobs.removeFinishedBefore(NOW.plusSeconds(1))).isEqualTo(1);
-        assertThat(jobs.file("a")).isEmpty();
+        assertThat(jobs.piece("a", 0)).isEmpty();
     }
 
     @Test
-    void whatIsCancelledIsTold() {
+    void ofASlotThereIsOneAtATime() throws IOException {
+        Job first = waiting("a", "x");
+        jobs.add(first, "note");
+        assertThatExceptionOfType(DuplicateKeyException.class).isThrownBy(() -> jobs.add(waiting("b", "x"), "note"));
+        jobs.add(waiting("c", "x"), null);
+        assertThat(jobs.inSlot("note")).contains(first);
+        jobs.begin("a", "one", NOW);
+        jobs.finish("a", "one", JobState.FAILED, null, "no ink", NOW);
+        assertThat(jobs.inSlot("note")).isEmpty();
+        jobs.add(waiting("b", "x"), "note");
+        jobs.begin("b", "two", NOW);
+        jobs.finish("b", "two", JobState.DONE, JobResult.file("n", "text/plain", new byte[3]), null, NOW);
+        assertThat(jobs.last("note", JobState.DONE)).map(Job::id).hasValue("b");
+        assertThat(jobs.last("note", JobState.CANCELLED)).isEmpty();
+        jobs.removeFinishedBut("note", "b");
+        assertThat(jobs.find("a")).as("finished").isEmpty();
+        assertThat(jobs.find("c")).as("waits").isPresent();
+        assertThat(jobs.piece("b", 0)).isPresent();
+    }
+
+    @Test
+    void whatIsCancelledIsTold() throws IOException {
         added("a", "x");
         jobs.begin("a", "one", NOW);
         jobs.cancel("a", NOW);
@@ -128,6 +166,6 @@ abstract class JobRepositoryContract {
         runner.run("b", process);
         runner.run("no such job", process);
         assertThat(jobs.find("b").orElseThrow().attempts()).isEqualTo(1);
-        assertThat(jobs.file("b")).asString().isEqualTo("kept");
+        assertThat(jobs.piece("b", 0).orElseThrow()).asString().isEqualTo("kept");
     }
 }

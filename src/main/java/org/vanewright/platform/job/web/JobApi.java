@@ -4,6 +4,7 @@ import io.swagger.v3.oas.annotations.Operation;
 import io.swagger.v3.oas.annotations.tags.Tag;
 import java.time.Instant;
 import org.jspecify.annotations.Nullable;
+import org.springframework.core.io.Resource;
 import org.springframework.http.CacheControl;
 import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.DeleteMapping;
@@ -85,7 +86,7 @@ class JobApi {
 
     @Operation(summary = "The file that came of a job of yours")
     @GetMapping("/file")
-    ResponseEntity<byte[]> file(@PathVariable("id") String id) {
+    ResponseEntity<Resource> file(@PathVariable("id") String id) {
         return JobFiles.answer(jobs, id);
     }
 

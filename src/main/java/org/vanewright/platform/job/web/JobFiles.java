@@ -1,5 +1,6 @@
 package org.vanewright.platform.job.web;
 
+import org.springframework.core.io.Resource;
 import org.springframework.http.CacheControl;
 import org.springframework.http.ContentDisposition;
 import org.springframework.http.HttpHeaders;
@@ -13,7 +14,7 @@ import org.vanewright.record.RecordNotFoundException;
 final class JobFiles {
     private JobFiles() {}
 
-    static ResponseEntity<byte[]> answer(Jobs jobs, String id) {
+    static ResponseEntity<Resource> answer(Jobs jobs, String id) {
         Job job = jobs.find(id);
         Job.FileHead file = job.file();
         if (file == null) {

@@ -1,5 +1,6 @@
 package org.vanewright.platform.job.web;
 
+import org.springframework.core.io.Resource;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -35,7 +36,7 @@ class JobPages {
     }
 
     @GetMapping(JOB + "/file")
-    ResponseEntity<byte[]> file(@PathVariable("id") String id) {
+    ResponseEntity<Resource> file(@PathVariable("id") String id) {
         return JobFiles.answer(jobs, id);
     }
 }
