@@ -14,8 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param madeAt in ISO 8601
  * @param tables every table but the migrations' own
  */
-record BackupManifest(
-        String format, int version, String schema, String engine, String madeAt, List<Entry> tables) {
+record BackupManifest(String format, int version, String schema, String engine, String madeAt, List<Entry> tables) {
     static final String NAME = "backup.json";
     static final String FORMAT = "vanewright-backup";
     static final int VERSION = 1;

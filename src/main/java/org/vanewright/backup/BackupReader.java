@@ -58,9 +58,7 @@ final class BackupReader {
                     "The database has schema " + here + ", the backup " + manifest.schema()
                             + ". Give it a database without any tables.");
             for (TableInfo table : database.catalogue().tables()) {
-                long rows = SEEDED.contains(table.name())
-                        ? 0
-                        : database.rows().count(table.name());
+                long rows = SEEDED.contains(table.name()) ? 0 : database.rows().count(table.name());
                 BackupRefusal.require(
                         rows == 0,
                         "The database is not empty: " + table.name() + " has " + rows
@@ -158,7 +156,8 @@ final class BackupReader {
 
     private void goOnCounting(TableInfo table, Entry entry) {
         for (String column : table.counting().keySet()) {
-            database.rows().countFrom(table.name(), column, Math.max(1, entry.next().getOrDefault(column, 1L)));
+            database.rows()
+                    .countFrom(table.name(), column, Math.max(1, entry.next().getOrDefault(column, 1L)));
         }
     }
 }

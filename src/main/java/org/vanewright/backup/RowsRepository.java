@@ -102,18 +102,17 @@ final class RowsRepository {
     }
 
     private static @Nullable Object value(ResultSet row, int column, Form form) throws SQLException {
-        Object value =
-                switch (form) {
-                    case TEXT, NATIVE -> row.getString(column);
-                    case WHOLE -> row.getLong(column);
-                    case DECIMAL -> row.getBigDecimal(column);
-                    case BOOLEAN -> row.getBoolean(column);
-                    case MOMENT -> {
-                        OffsetDateTime at = row.getObject(column, OffsetDateTime.class);
-                        yield at == null ? null : at.toInstant();
-                    }
-                    case BYTES -> row.getBytes(column);
-                };
+        Object value = switch (form) {
+            case TEXT, NATIVE -> row.getString(column);
+            case WHOLE -> row.getLong(column);
+            case DECIMAL -> row.getBigDecimal(column);
+            case BOOLEAN -> row.getBoolean(column);
+            case MOMENT -> {
+                OffsetDateTime at = row.getObject(column, OffsetDateTime.class);
+                yield at == null ? null : at.toInstant();
+            }
+            case BYTES -> row.getBytes(column);
+        };
         return row.wasNull() ? null : value;
     }
 

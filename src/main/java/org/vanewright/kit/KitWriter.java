@@ -13,6 +13,7 @@ import org.springframework.stereotype.Component;
 import org.vanewright.photograph.Photographs;
 import org.vanewright.platform.Downloads;
 import org.vanewright.platform.StoredZip;
+import org.vanewright.platform.job.JobProgress;
 import org.vanewright.record.CanonicalJson;
 import org.vanewright.record.photograph.PhotographUse;
 
@@ -36,20 +37,23 @@ class KitWriter {
         this.json = json;
     }
 
-    void write(KitPlan plan, OutputStream out) throws IOException {
+    void write(KitPlan plan, OutputStream out, JobProgress progress) throws IOException {
         try (StoredZip zip = new StoredZip(out)) {
-            new Writing(plan, zip).all();
+            new Writing(plan, zip, progress).all();
         }
     }
 
     private final class Writing {
         private final KitPlan plan;
         private final StoredZip zip;
+        private final JobProgress progress;
+        private long revisionsDone;
         private final List<CrateDocument.Part> parts = new ArrayList<>();
 
-        private Writing(KitPlan plan, StoredZip zip) {
+        private Writing(KitPlan plan, StoredZip zip, JobProgress progress) {
             this.plan = plan;
             this.zip = zip;
+            this.progress = progress;
         }
 
         void all() throws IOException {
@@ -60,9 +64,11 @@ class KitWriter {
                 if (hasFiles(revision)) {
                     files(revision);
                 }
+                revisionsDone++;
             }
             for (KitRevision<?> revision : plan.revisions()) {
                 documents(revision);
+                revisionsDone++;
             }
             List<KitIndex.Photograph> pictures = photographs();
             add(
@@ -162,6 +168,7 @@ class KitWriter {
 
         private void add(String path, String type, String description, byte[] bytes, KitIndex.@Nullable Entry of)
                 throws IOException {
+            progress.report(revisionsDone, 2L * plan.revisions().size(), "Writing " + path);
             parts.add(new CrateDocument.Part(path, type, description, Downloads.sha256(bytes), bytes.length, of));
             zip.add(path, bytes);
         }

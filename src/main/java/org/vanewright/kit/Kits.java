@@ -12,6 +12,8 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.vanewright.engineering.input.FieldProblem;
 import org.vanewright.engineering.input.InvalidInputException;
+import org.vanewright.platform.job.JobProgress;
+import org.vanewright.platform.job.Jobs;
 import org.vanewright.record.RecordService;
 import org.vanewright.record.Revision;
 import org.vanewright.record.RevisionRef;
@@ -24,10 +26,14 @@ public class Kits {
 
     private final KitPlanner planner;
     private final KitWriter writer;
+    private final Jobs jobs;
+    private final KitJob job;
 
-    Kits(KitPlanner planner, KitWriter writer) {
+    Kits(KitPlanner planner, KitWriter writer, Jobs jobs, KitJob job) {
         this.planner = planner;
         this.writer = writer;
+        this.jobs = jobs;
+        this.job = job;
     }
 
     /**
@@ -46,6 +52,11 @@ public class Kits {
                     "revision", String.valueOf(layout.number()), "a published revision; others have no kit"));
         }
         return planner.plan(layout, results == null ? planner.flying(layout.ref()) : results(results));
+    }
+
+    /** What its file is called. */
+    public static String fileName(KitPlan plan) {
+        return plan.layout().slug() + "-r" + plan.layout().number() + "-kit.zip";
     }
 
     private List<RevisionRef> results(String typed) {
@@ -75,18 +86,32 @@ public class Kits {
     }
 
     /**
-     * Writes a kit into a file of its own, which the caller removes.
+     * Writes a kit into a file.
      *
-     * @throws IOException where there is no room for it; nothing is left then
+     * @throws IOException where there is no room for it; the file is the caller's to remove
      */
-    public Path write(KitPlan plan) throws IOException {
-        Path file = Files.createTempFile("vanewright-kit", ".zip");
+    public void write(KitPlan plan, Path file, JobProgress progress) throws IOException {
         try (OutputStream out = Files.newOutputStream(file)) {
-            writer.write(plan, out);
-            return file;
-        } catch (IOException | RuntimeException e) {
-            Files.deleteIfExists(file);
-            throw e;
+            writer.write(plan, out, progress);
         }
+    }
+
+    /**
+     * Has the kit of something public made as a job of the one who asks.
+     *
+     * @return id of the job
+     */
+    public String start(KitPlan plan) {
+        if (!plan.layout().isPublic()) {
+            throw new InvalidInputException(new FieldProblem(
+                    "revision",
+                    String.valueOf(plan.layout().number()),
+                    "a published revision; kits of others are made while you wait"));
+        }
+        return jobs.start(
+                job,
+                "The kit of " + plan.layout().slug() + ", revision "
+                        + plan.layout().number(),
+                new KitJob.Parameters(plan.layout().slug(), plan.layout().number(), plan.resultsParameter()));
     }
 }

@@ -4,6 +4,7 @@ import io.micrometer.core.instrument.Counter;
 import io.micrometer.core.instrument.MeterRegistry;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
@@ -14,6 +15,7 @@ import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.boot.info.BuildProperties;
+import org.springframework.core.io.FileSystemResource;
 import org.springframework.core.io.Resource;
 import org.springframework.http.CacheControl;
 import org.springframework.http.ContentDisposition;
@@ -26,6 +28,8 @@ import org.springframework.util.StringUtils;
 import org.springframework.web.context.request.WebRequest;
 import org.vanewright.platform.files.KeptFile;
 import org.vanewright.platform.files.KeptFiles;
+import org.vanewright.platform.files.KeptLargeFiles;
+import org.vanewright.platform.files.WorkingFiles;
 import org.vanewright.record.Revision;
 
 /** Sends generated files so that browsers and proxies may keep them: strong ETag, 304, lasting at a fixed revision. */
@@ -33,12 +37,22 @@ import org.vanewright.record.Revision;
 public class Downloads {
     private final String build;
     private final KeptFiles kept;
+    private final KeptLargeFiles large;
+    private final WorkingFiles working;
     private final RenderLimit limit;
     private final Counter notModified;
 
     /** A later build may make other bytes from the same records, so the build is part of every ETag. */
-    Downloads(ObjectProvider<BuildProperties> builds, KeptFiles kept, RenderLimit limit, MeterRegistry meters) {
+    Downloads(
+            ObjectProvider<BuildProperties> builds,
+            KeptFiles kept,
+            KeptLargeFiles large,
+            WorkingFiles working,
+            RenderLimit limit,
+            MeterRegistry meters) {
         this.kept = kept;
+        this.large = large;
+        this.working = working;
         this.limit = limit;
         this.notModified = Counter.builder("vanewright.files.not.modified")
                 .description("Files that whoever asked had already")
@@ -105,18 +119,12 @@ public class Downloads {
     }
 
     /**
-     * A file too large for memory, made on demand.
+     * A file too large for memory.
      *
      * @param contentKey as that of a {@link GeneratedFile}
-     * @param path writes it to a place of its own, from where it is sent and then removed
+     * @param maker writes it
      */
-    public record LargeFile(String fileName, MediaType type, String contentKey, Maker path) {}
-
-    /** Writes a file. */
-    @FunctionalInterface
-    public interface Maker {
-        Path write() throws IOException;
-    }
+    public record LargeFile(String fileName, MediaType type, String contentKey, KeptLargeFiles.Maker maker) {}
 
     /** As {@link #send(WebRequest, GeneratedFile, boolean, Revision)} for a large file; caches must ask again each time. */
     public ResponseEntity<Resource> send(WebRequest request, LargeFile file, Revision<?> revision) throws IOException {
@@ -127,16 +135,28 @@ public class Downloads {
         if (matches(request, quoted(tag))) {
             return notModified(tag, keeping);
         }
-        limit.admit(request);
-        Resource sentOnce = new SentOnce(file.path().write());
         return ResponseEntity.ok()
                 .eTag(quoted(tag))
                 .cacheControl(keeping)
                 .contentType(file.type())
-                .contentLength(sentOnce.contentLength())
                 .header(HttpHeaders.CONTENT_DISPOSITION, disposition(file.fileName(), false))
-                .header(HttpHeaders.ACCEPT_RANGES, "none")
-                .body(sentOnce);
+                .body(revision.isPublic() ? kept(request, tag, file) : once(request, file));
+    }
+
+    private Resource kept(WebRequest request, String tag, LargeFile file) throws IOException {
+        KeptLargeFiles.Held held = large.get(tag, () -> limit.admit(request), file.maker());
+        return held.isKept() ? new FileSystemResource(held.path()) : new SentOnce(held.path());
+    }
+
+    private Resource once(WebRequest request, LargeFile file) throws IOException {
+        limit.admit(request);
+        Path made = working.file("sent");
+        try {
+            file.maker().write(made);
+            return new SentOnce(made);
+        } finally {
+            Files.deleteIfExists(made);
+        }
     }
 
     /**

@@ -2,10 +2,12 @@ package org.vanewright.kit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -14,11 +16,14 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.TimeZone;
+import org.awaitility.Awaitility;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.vanewright.account.Role;
 import org.vanewright.platform.Downloads;
+import org.vanewright.platform.job.JobProgress;
 import org.vanewright.testing.ServerTest;
+import org.vanewright.testing.SignedIn;
 import org.vanewright.testing.Tools;
 import tools.jackson.databind.JsonNode;
 
@@ -161,19 +166,53 @@ class KitDownloadTest extends ServerTest {
         return Objects.requireNonNull(graph.get(id), id);
     }
 
+    /** Made anew each time, not sent as it was kept. */
     @Test
-    void theSameRevisionGivesTheSameBytesInAnyZoneAndLanguage() {
-        byte[] here = kit("?revision=1").body();
+    void theSameRevisionGivesTheSameBytesInAnyZoneAndLanguage() throws IOException {
+        byte[] here = made("here.zip");
+        assertThat(kit("?revision=1").body()).isEqualTo(here);
         TimeZone zone = TimeZone.getDefault();
         Locale locale = Locale.getDefault();
         try {
             TimeZone.setDefault(TimeZone.getTimeZone("Pacific/Chatham"));
             Locale.setDefault(Locale.forLanguageTag("ar-EG-u-nu-arab"));
-            assertThat(kit("?revision=1").body()).isEqualTo(here);
+            assertThat(made("there.zip")).isEqualTo(here);
         } finally {
             TimeZone.setDefault(zone);
             Locale.setDefault(locale);
         }
+    }
+
+    private byte[] made(String name) throws IOException {
+        Kits kits = context().getBean(Kits.class);
+        Path file = directory.resolve(name);
+        kits.write(kits.plan(LAYOUT.substring("/layouts/".length()), 1, null), file, JobProgress.UNSEEN);
+        return Files.readAllBytes(file);
+    }
+
+    @Test
+    void aMemberHasItMadeAsAJobThatGivesTheSameBytes() {
+        SignedIn member = signIn(Role.MEMBER);
+        assertThat(member.page(LAYOUT, 200).select("form[action$=/kit] button")).hasSize(1);
+        HttpResponse<String> started = member.postForm(LAYOUT + "/kit", Map.of("revision", "1"));
+        assertThat(started.statusCode()).isEqualTo(303);
+        String job = started.headers().firstValue("location").orElseThrow().replaceFirst("^https?://[^/]*", "");
+        Awaitility.await("the kit is made")
+                .until(() -> member.page(job, 200).select("main").text().contains("It is done."));
+        assertThat(member.page(job, 200).select("a[href$=/file]").text())
+                .startsWith("low-wing-pairs-over-the-taper-r1-kit.zip");
+        assertThat(member.file(job + "/file").body())
+                .isEqualTo(kit("?revision=1").body());
+        assertThat(signIn(Role.MEMBER).get(job).statusCode()).isEqualTo(404);
+        assertThat(newVisitor().page(LAYOUT, 200).select("form[action$=/kit]")).isEmpty();
+    }
+
+    @Test
+    void partsOfItAreSentToo() {
+        byte[] whole = kit("?revision=1").body();
+        HttpResponse<byte[]> part = kit("?revision=1", "Range", "bytes=1000-1999");
+        assertThat(part.statusCode()).isEqualTo(206);
+        assertThat(part.body()).isEqualTo(Arrays.copyOfRange(whole, 1000, 2000));
     }
 
     @Test

@@ -62,8 +62,7 @@ public final class Databases {
     /** A fresh database after all migrations; on PostgreSQL a copy of one, which takes less time. */
     public static HikariDataSource migrated(Engine engine) {
         if (engine == Engine.POSTGRESQL) {
-            return postgres(
-                    PostgresServer.running(), PostgresServer.running().createMigrated());
+            return postgres(PostgresServer.running(), PostgresServer.running().createMigrated());
         }
         HikariDataSource source = h2();
         migrate(Flyway.configure().dataSource(source), engine);

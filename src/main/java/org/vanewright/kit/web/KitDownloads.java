@@ -9,11 +9,15 @@ import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.context.request.WebRequest;
+import org.springframework.web.servlet.ModelAndView;
 import org.vanewright.kit.KitPlan;
 import org.vanewright.kit.Kits;
 import org.vanewright.platform.Downloads;
+import org.vanewright.platform.job.JobProgress;
+import org.vanewright.platform.page.SeeOther;
 import org.vanewright.record.web.RecordPaths;
 
 /** The kit of a layout. */
@@ -41,14 +45,28 @@ class KitDownloads {
             WebRequest request)
             throws IOException {
         KitPlan plan = kits.plan(slug, revision, results);
-        String name = plan.layout().slug() + "-r" + plan.layout().number() + "-kit.zip";
-        Downloads.LargeFile file =
-                new Downloads.LargeFile(name, ZIP, "kit\n" + plan.contentKey(), () -> kits.write(plan));
+        Downloads.LargeFile file = new Downloads.LargeFile(
+                Kits.fileName(plan),
+                ZIP,
+                "kit\n" + plan.contentKey(),
+                path -> kits.write(plan, path, JobProgress.UNSEEN));
         ResponseEntity<Resource> response = downloads.send(request, file, plan.layout());
         return ResponseEntity.status(response.getStatusCode())
                 .headers(response.getHeaders())
                 .header(HttpHeaders.CONTENT_LOCATION, request.getContextPath() + path(plan))
                 .body(response.getBody());
+    }
+
+    /** Has it made as a job, whose page shows how far it has come. */
+    @PostMapping("/layouts/" + RecordPaths.SLUG + "/kit")
+    ModelAndView start(
+            @PathVariable("slug") String slug,
+            @RequestParam(name = "revision", required = false) @Nullable Integer revision,
+            @RequestParam(name = "results", required = false) @Nullable String results,
+            WebRequest request) {
+        String id = kits.start(kits.plan(slug, revision, results));
+        downloads.admit(request);
+        return SeeOther.to("/jobs/" + id);
     }
 
     private static String path(KitPlan plan) {

@@ -79,25 +79,53 @@ final class DiskFiles {
     /** @throws IOException where it could not be kept, with nothing left of it */
     void write(String key, KeptFile file) throws IOException {
         byte[] stored = FileBytes.write(key, file);
-        if (stored.length > limitBytes / ROUNDS) {
+        if (!mayHold(stored.length)) {
             return;
         }
-        Path path = path(key);
-        Files.createDirectories(path.getParent());
-        Path part = path.resolveSibling(key + "." + UUID.randomUUID() + UNFINISHED);
+        Path part = unfinished(key);
         try {
             try (OutputStream out = opener.open(part)) {
                 out.write(stored);
             }
-            Files.setLastModifiedTime(part, FileTime.from(clock.instant()));
-            Files.move(part, path, StandardCopyOption.ATOMIC_MOVE);
+            take(key, part);
         } finally {
             Files.deleteIfExists(part);
         }
-        if (sincePruning.addAndGet(stored.length) > limitBytes / ROUNDS) {
+    }
+
+    /** Where a file of that key may be written that has no name yet; what is left there by a crash is removed some time. */
+    Path unfinished(String key) throws IOException {
+        Path path = path(key);
+        Files.createDirectories(path.getParent());
+        return path.resolveSibling(key + "." + UUID.randomUUID() + UNFINISHED);
+    }
+
+    /** Gives its name to what was written whole. */
+    Path take(String key, Path part) throws IOException {
+        Path path = path(key);
+        long bytes = Files.size(part);
+        Files.setLastModifiedTime(part, FileTime.from(clock.instant()));
+        Files.move(part, path, StandardCopyOption.ATOMIC_MOVE);
+        if (sincePruning.addAndGet(bytes) > limitBytes / ROUNDS) {
             sincePruning.set(0);
             new DiskPruning(directory, clock).to(limitBytes - 2 * (limitBytes / ROUNDS));
         }
+        return path;
+    }
+
+    /** Where a file that was taken lies, if it does. */
+    Optional<Path> place(String key) throws IOException {
+        Path path = path(key);
+        if (!Files.isRegularFile(path)) {
+            return Optional.empty();
+        }
+        noteUse(path);
+        return Optional.of(path);
+    }
+
+    /** Whether a file of that size would leave room for others. */
+    boolean mayHold(long bytes) {
+        return bytes <= limitBytes / ROUNDS;
     }
 
     private Path path(String key) {

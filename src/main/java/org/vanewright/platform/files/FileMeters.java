@@ -58,10 +58,20 @@ final class FileMeters {
     }
 
     <T> T render(Supplier<T> work) {
+        return timed(work::get);
+    }
+
+    /** Work that may fail by its exception. */
+    @FunctionalInterface
+    interface Work<T, E extends Exception> {
+        T run() throws E;
+    }
+
+    <T, E extends Exception> T timed(Work<T, E> work) throws E {
         Timer.Sample sample = Timer.start();
         boolean done = false;
         try {
-            T result = work.get();
+            T result = work.run();
             done = true;
             return result;
         } finally {
