@@ -110,7 +110,7 @@ public class Kits {
         }
         return jobs.start(
                 job,
-                "The kit of " + plan.layout().slug() + ", revision "
+                "The kit of " + plan.layout().content().name() + ", revision "
                         + plan.layout().number(),
                 new KitJob.Parameters(plan.layout().slug(), plan.layout().number(), plan.resultsParameter()));
     }
