@@ -1,22 +1,33 @@
 package org.vanewright.photograph;
 
+import java.sql.Types;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.Collection;
 import java.util.HashSet;
 import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.springframework.dao.DuplicateKeyException;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
+import org.vanewright.platform.attachment.Attachments;
 
 /** Keeps photographs and who added them. */
 @Repository
 class PhotographRepository {
-    private final JdbcClient jdbc;
+    static final String FOLDER = "photographs";
 
-    PhotographRepository(JdbcClient jdbc) {
+    private final JdbcClient jdbc;
+    private final Attachments attachments;
+
+    PhotographRepository(JdbcClient jdbc, Attachments attachments) {
         this.jdbc = jdbc;
+        this.attachments = attachments;
+    }
+
+    private static String key(String sha256, boolean small) {
+        return FOLDER + "/" + sha256 + (small ? "/small.jpg" : "/large.jpg");
     }
 
     /** Keeps it unless it is there already. */
@@ -28,8 +39,8 @@ class PhotographRepository {
             jdbc.sql("insert into photograph (sha256, large, small, created_at)"
                             + " values (:sha256, :large, :small, :at)")
                     .param("sha256", sha256)
-                    .param("large", picture.large())
-                    .param("small", picture.small())
+                    .param("large", attachments.keep(key(sha256, false), picture.large()), Types.VARBINARY)
+                    .param("small", attachments.keep(key(sha256, true), picture.small()), Types.VARBINARY)
                     .param("at", at.atOffset(ZoneOffset.UTC))
                     .update();
         } catch (DuplicateKeyException e) {
@@ -81,9 +92,14 @@ class PhotographRepository {
     Optional<byte[]> bytes(String sha256, boolean small) {
         return jdbc.sql("select " + (small ? "small" : "large") + " as bytes from photograph where sha256 = :sha256")
                 .param("sha256", sha256)
-                .query((row, number) -> row.getBytes("bytes"))
-                .optional();
+                .query((row, number) -> new Column(row.getBytes("bytes")))
+                .optional()
+                .map(column -> attachments.read(column.bytes(), key(sha256, small)));
     }
+
+    /** Nothing where the bytes lie outside. */
+    @SuppressWarnings("ArrayRecordComponent") // bytes on their way out, never compared
+    private record Column(byte @Nullable [] bytes) {}
 
     /** Those of the hashes that are kept here. */
     Set<String> existing(Collection<String> hashes) {

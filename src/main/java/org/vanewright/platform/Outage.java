@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpStatus;
+import org.vanewright.platform.attachment.AttachmentsAwayException;
 
 /** What is nobody's mistake and passes: it is told calmly, and the log needs no stack trace. */
 public enum Outage {
@@ -14,6 +15,11 @@ public enum Outage {
             "Back in a moment",
             "The service cannot reach its records just now, and keeps trying. If you sent something, look whether it is"
                     + " there before you send it again."),
+    /** The object storage of attachments does not answer. */
+    ATTACHMENTS_AWAY(
+            HttpStatus.SERVICE_UNAVAILABLE,
+            "Back in a moment",
+            "The service cannot reach the place where photographs and logs are kept just now. Nothing of this was kept."),
     /** There is no room left on a disk. */
     STORAGE_FULL(
             HttpStatus.INSUFFICIENT_STORAGE,
@@ -48,6 +54,9 @@ public enum Outage {
             if (RepositoryFailures.isAway(cause)) {
                 return DATABASE_AWAY;
             }
+            if (cause instanceof AttachmentsAwayException) {
+                return ATTACHMENTS_AWAY;
+            }
             cause = cause.getCause();
         }
         return null;
@@ -57,6 +66,11 @@ public enum Outage {
         String words = String.valueOf(cause.getMessage()).toLowerCase(Locale.ROOT);
         return RepositoryFailures.isFull(cause)
                 || cause instanceof IOException && FULL_WORDS.stream().anyMatch(words::contains);
+    }
+
+    /** Whether it is worth to ask again soon, with nothing changed. */
+    public boolean passes() {
+        return status == HttpStatus.SERVICE_UNAVAILABLE;
     }
 
     public HttpStatus status() {

@@ -19,6 +19,7 @@ import org.junit.jupiter.api.Test;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.vanewright.engineering.input.FieldProblem;
 import org.vanewright.engineering.input.InvalidInputException;
+import org.vanewright.platform.attachment.Attachments;
 import org.vanewright.record.Actor;
 import org.vanewright.record.NotAllowedException;
 import org.vanewright.record.Power;
@@ -43,8 +44,12 @@ abstract class PhotographsContract {
     private String inDraft = "";
 
     PhotographsContract(Databases.Engine engine) {
+        this(engine, Attachments.IN_ROWS);
+    }
+
+    PhotographsContract(Databases.Engine engine, Attachments attachments) {
         source = Databases.migrated(engine);
-        repository = new PhotographRepository(JdbcClient.create(source));
+        repository = new PhotographRepository(JdbcClient.create(source), attachments);
         Clock clock = Clock.fixed(Instant.parse("2026-05-17T10:00:00Z"), ZoneOffset.UTC);
         photographs = new Photographs(
                 repository, (person, word) -> person.equals("coauthor") && word.equals(inDraft), () -> actor, clock);
@@ -53,6 +58,10 @@ abstract class PhotographsContract {
     @BeforeEach
     void asMember() {
         actor = MEMBER;
+    }
+
+    final JdbcClient database() {
+        return JdbcClient.create(source);
     }
 
     @AfterEach

@@ -6,8 +6,10 @@ import java.sql.Types;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -16,6 +18,7 @@ import org.vanewright.engineering.flightlog.LogMapping;
 import org.vanewright.engineering.flightlog.LogScan;
 import org.vanewright.engineering.flightlog.RowTally;
 import org.vanewright.engineering.flightlog.TracePoint;
+import org.vanewright.platform.attachment.Attachments;
 
 /** Keeps logs. Whoever reads one holds a claim on it, so that no two instances read the same. */
 @Repository
@@ -24,10 +27,18 @@ class LogRepository {
             "id, draft_id, name, format, state, header, mapping, size_bytes, read_bytes, row_count, bad_count, bad_rows,"
                     + " left_count, problem, person, created_at";
 
-    private final JdbcClient jdbc;
+    static final String FOLDER = "flight-logs";
 
-    LogRepository(JdbcClient jdbc) {
+    private final JdbcClient jdbc;
+    private final Attachments attachments;
+
+    LogRepository(JdbcClient jdbc, Attachments attachments) {
         this.jdbc = jdbc;
+        this.attachments = attachments;
+    }
+
+    private static String key(String id, int number) {
+        return FOLDER + "/" + id + "/" + number;
     }
 
     /** Writes the pieces of a file after its log is known. */
@@ -58,15 +69,18 @@ class LogRepository {
                 .param("at", utc(log.createdAt()))
                 .update();
         int[] number = {0};
-        long size = content.write(piece -> jdbc.sql(
-                        "insert into flight_log_part (log_id, number, content) values (:id, :number, :content)")
-                .param("id", log.id())
-                .param("number", number[0]++)
-                .param("content", piece)
-                .update());
+        long size = content.write(piece -> addPiece(log.id(), number[0]++, piece));
         jdbc.sql("update flight_log set size_bytes = :size where id = :id")
                 .param("size", size)
                 .param("id", log.id())
+                .update();
+    }
+
+    private void addPiece(String id, int number, byte[] piece) {
+        jdbc.sql("insert into flight_log_part (log_id, number, content) values (:id, :number, :content)")
+                .param("id", id)
+                .param("number", number)
+                .param("content", attachments.keep(key(id, number), piece), Types.VARBINARY)
                 .update();
     }
 
@@ -74,8 +88,23 @@ class LogRepository {
         return jdbc.sql("select content from flight_log_part where log_id = :id and number = :number")
                 .param("id", id)
                 .param("number", number)
-                .query((row, n) -> row.getBytes("content"))
-                .optional();
+                .query((row, n) -> new Piece(row.getBytes("content")))
+                .optional()
+                .map(piece -> attachments.read(piece.content(), key(id, number)));
+    }
+
+    /** Nothing where the bytes lie outside. */
+    @SuppressWarnings("ArrayRecordComponent") // bytes on their way out, never compared
+    private record Piece(byte @Nullable [] content) {}
+
+    /** Those of the logs that are kept here. */
+    public Set<String> existing(Collection<String> ids) {
+        return ids.isEmpty()
+                ? Set.of()
+                : Set.copyOf(jdbc.sql("select id from flight_log where id in (:ids)")
+                        .param("ids", ids)
+                        .query(String.class)
+                        .list());
     }
 
     public List<FlightLog> ofDraft(String draftId) {

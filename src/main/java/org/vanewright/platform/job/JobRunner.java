@@ -79,11 +79,12 @@ class JobRunner {
                     .collect(Collectors.joining(" "));
             end(job, claim, JobState.FAILED, null, words);
         } catch (RuntimeException e) {
-            if (Outage.of(e) == Outage.DATABASE_AWAY) {
+            Outage outage = Outage.of(e);
+            if (outage != null && outage.passes()) {
                 throw e;
             }
             LOG.error("job {} of kind {} failed", job.id(), job.kind(), e);
-            String words = Outage.of(e) == Outage.STORAGE_FULL
+            String words = outage == Outage.STORAGE_FULL
                     ? "There is no room left where the service keeps its files."
                     : "Something went wrong here. The service's log says what.";
             giveUp(job, claim, JobState.FAILED, words);

@@ -24,6 +24,7 @@ import org.vanewright.engineering.flightlog.LogQuantity;
 import org.vanewright.engineering.flightlog.LogUnit;
 import org.vanewright.engineering.flightlog.RowTally;
 import org.vanewright.engineering.input.InvalidInputException;
+import org.vanewright.platform.attachment.Attachments;
 import org.vanewright.platform.job.JobFailure;
 import org.vanewright.platform.job.JobProgress;
 import org.vanewright.platform.job.JobStopped;
@@ -42,8 +43,12 @@ abstract class LogRepositoryContract {
     private final LogReader reader;
 
     LogRepositoryContract(Databases.Engine engine) {
+        this(engine, Attachments.IN_ROWS);
+    }
+
+    LogRepositoryContract(Databases.Engine engine, Attachments attachments) {
         source = Databases.migrated(engine);
-        logs = Databases.transactional(source, LogRepository::new);
+        logs = Databases.transactional(source, jdbc -> new LogRepository(jdbc, attachments));
         reader = new LogReader(logs, Clock.fixed(NOW, ZoneOffset.UTC));
     }
 
@@ -55,6 +60,10 @@ abstract class LogRepositoryContract {
                 .param("id", DRAFT)
                 .param("at", NOW.atOffset(ZoneOffset.UTC))
                 .update();
+    }
+
+    final JdbcClient database() {
+        return JdbcClient.create(source);
     }
 
     @AfterEach

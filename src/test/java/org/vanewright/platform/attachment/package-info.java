@@ -1,0 +1,4 @@
+@NullMarked
+package org.vanewright.platform.attachment;
+
+import org.jspecify.annotations.NullMarked;
