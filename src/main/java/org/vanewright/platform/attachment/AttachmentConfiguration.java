@@ -1,6 +1,7 @@
 package org.vanewright.platform.attachment;
 
 import java.time.Duration;
+import org.springframework.boot.context.properties.EnableConfigurationProperties;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import software.amazon.awssdk.auth.credentials.AwsBasicCredentials;
@@ -14,6 +15,7 @@ import software.amazon.awssdk.services.s3.S3ClientBuilder;
 
 /** Chooses where attachments lie. The client is made only where a bucket is named. */
 @Configuration(proxyBeanMethods = false)
+@EnableConfigurationProperties(AttachmentSettings.class)
 class AttachmentConfiguration {
     private static final Duration ONE_TRY = Duration.ofSeconds(8);
     private static final Duration ALL_TRIES = Duration.ofSeconds(20);
