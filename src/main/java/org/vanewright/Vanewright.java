@@ -41,7 +41,8 @@ public class Vanewright {
 
     static int command(List<String> words, String... args) throws IOException {
         if (words.size() != 2 || !COMMANDS.contains(words.get(0))) {
-            System.err.println("Without words the service starts. With words: backup FILE, restore FILE or export FILE.");
+            System.err.println(
+                    "Without words the service starts. With words: backup FILE, restore FILE or export FILE.");
             return 2;
         }
         Path file = Path.of(words.get(1)).toAbsolutePath();
@@ -52,6 +53,7 @@ public class Vanewright {
     private static int kept(String command, Path file, String... args) throws IOException {
         SpringApplicationBuilder settings = new SpringApplicationBuilder(Settings.class)
                 .web(WebApplicationType.NONE)
+                .properties("logging.level.root=warn")
                 .bannerMode(Banner.Mode.OFF)
                 .logStartupInfo(false);
         try (ConfigurableApplicationContext context = settings.run(options(args))) {

@@ -28,7 +28,8 @@ public final class Commands {
                 settings.getProperty("spring.flyway.locations", LOCATIONS).split(","))) {
             if (command.equals("backup")) {
                 BackupManifest written = new BackupWriter(database, Clock.systemUTC()).write(file);
-                out.println(counted(written) + " in " + file + ". It holds password hashes and secrets: keep it as such.");
+                out.println(
+                        counted(written) + " in " + file + ". It holds password hashes and secrets: keep it as such.");
             } else {
                 BackupRefusal.require(Files.isRegularFile(file), "There is no file " + file + ".");
                 BackupManifest read = new BackupReader(database).read(file);

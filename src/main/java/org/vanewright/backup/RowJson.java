@@ -43,7 +43,9 @@ final class RowJson {
             written.add(
                     value instanceof Instant moment
                             ? moment.toString()
-                            : value instanceof byte[] bytes ? Base64.getEncoder().encodeToString(bytes) : value);
+                            : value instanceof byte[] bytes
+                                    ? Base64.getEncoder().encodeToString(bytes)
+                                    : value);
         }
         out.write(MAPPER.writeValueAsBytes(written));
         out.write('\n');
@@ -75,19 +77,17 @@ final class RowJson {
             return null;
         }
         try {
-            Object read =
-                    switch (form) {
-                        case TEXT, NATIVE -> value.isString() ? value.stringValue() : null;
-                        case WHOLE -> value.canConvertToLong() && value.isIntegralNumber() ? value.longValue() : null;
-                        case DECIMAL -> value.isNumber() ? new BigDecimal(value.asString()) : null;
-                        case BOOLEAN -> value.isBoolean() ? value.booleanValue() : null;
-                        case MOMENT -> value.isString() ? Instant.parse(value.stringValue()) : null;
-                        case BYTES ->
-                            value.isString()
-                                    ? Base64.getDecoder()
-                                            .decode(value.stringValue().getBytes(StandardCharsets.US_ASCII))
-                                    : null;
-                    };
+            Object read = switch (form) {
+                case TEXT, NATIVE -> value.isString() ? value.stringValue() : null;
+                case WHOLE -> value.canConvertToLong() && value.isIntegralNumber() ? value.longValue() : null;
+                case DECIMAL -> value.isNumber() ? new BigDecimal(value.asString()) : null;
+                case BOOLEAN -> value.isBoolean() ? value.booleanValue() : null;
+                case MOMENT -> value.isString() ? Instant.parse(value.stringValue()) : null;
+                case BYTES ->
+                    value.isString()
+                            ? Base64.getDecoder().decode(value.stringValue().getBytes(StandardCharsets.US_ASCII))
+                            : null;
+            };
             if (read != null) {
                 return read;
             }

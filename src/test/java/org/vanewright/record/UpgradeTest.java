@@ -67,8 +67,11 @@ class UpgradeTest {
             assertThat(airframes(jdbc, "layout_airframe"))
                     .isEqualTo(named(before, "layout_revision", LayoutDocument.class, LayoutDocument::airframe));
             assertThat(airframes(jdbc, "campaign_airframe"))
-                    .isEqualTo(named(before, "campaign_revision", CampaignDocument.class, c -> c.plan()
-                            .airframe()));
+                    .isEqualTo(named(
+                            before,
+                            "campaign_revision",
+                            CampaignDocument.class,
+                            c -> c.plan().airframe()));
         }
     }
 
