@@ -31,7 +31,8 @@ final class ComparisonTable {
                                 "design",
                                 "How the values belong together",
                                 c -> c.comparison().design())
-                        .computed("baseline_mean", "Of the unmodified aircraft, in measure_unit", Compared::baselineMean)
+                        .computed(
+                                "baseline_mean", "Of the unmodified aircraft, in measure_unit", Compared::baselineMean)
                         .computed(
                                 "difference",
                                 "Modified less unmodified, in measure_unit",
