@@ -53,6 +53,7 @@ public class Vanewright {
     private static int kept(String command, Path file, String... args) throws IOException {
         SpringApplicationBuilder settings = new SpringApplicationBuilder(Settings.class)
                 .web(WebApplicationType.NONE)
+                .properties("logging.level.root=warn", "logging.level.org.flywaydb=error")
                 .bannerMode(Banner.Mode.OFF)
                 .logStartupInfo(false);
         try (ConfigurableApplicationContext context = settings.run(options(args))) {

@@ -72,8 +72,11 @@ final class BackupArchive implements Closeable {
                     manifest.version() == BackupManifest.VERSION,
                     "The backup is of form " + manifest.version() + "; this version of the service reads form "
                             + BackupManifest.VERSION + ".");
+            BackupRefusal.require(
+                    manifest.schema().matches("[0-9]{1,6}(\\.[0-9]{1,6})*"),
+                    "The backup does not say of which schema it is.");
             return manifest;
-        } catch (JacksonException e) {
+        } catch (JacksonException | NullPointerException e) {
             throw damaged(BackupManifest.NAME + " cannot be read", e);
         }
     }

@@ -3,7 +3,6 @@ package org.vanewright.backup;
 import com.zaxxer.hikari.HikariDataSource;
 import java.util.Arrays;
 import java.util.Optional;
-import java.util.function.Supplier;
 import javax.sql.DataSource;
 import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.MigrationInfo;
@@ -74,8 +73,8 @@ final class BackupDatabaseRepository implements AutoCloseable {
     }
 
     /** All of it, or nothing. */
-    <R> R together(Supplier<R> work) {
-        return java.util.Objects.requireNonNull(new TransactionTemplate(transactions).execute(status -> work.get()));
+    void together(Runnable work) {
+        new TransactionTemplate(transactions).executeWithoutResult(status -> work.run());
     }
 
     /** Version of the schema, if it has one. */
@@ -106,10 +105,17 @@ final class BackupDatabaseRepository implements AutoCloseable {
         return MigrationVersion.fromVersion(one).compareTo(MigrationVersion.fromVersion(other));
     }
 
+    /** Takes away again what was made in a database that had no tables. */
+    void leaveBare() {
+        configured("latest").cleanDisabled(false).load().clean();
+    }
+
     private Flyway flyway(String target) {
-        FluentConfiguration configuration =
-                Flyway.configure().dataSource(source).locations(locations).target(target);
-        return configuration.load();
+        return configured(target).load();
+    }
+
+    private FluentConfiguration configured(String target) {
+        return Flyway.configure().dataSource(source).locations(locations).target(target);
     }
 
     @Override

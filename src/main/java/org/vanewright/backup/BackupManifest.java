@@ -15,6 +15,13 @@ import org.jspecify.annotations.Nullable;
  * @param tables every table but the migrations' own
  */
 record BackupManifest(String format, int version, String schema, String engine, String madeAt, List<Entry> tables) {
+    @SuppressWarnings("NullAway") // an archive may lack anything
+    BackupManifest {
+        schema = schema == null ? "" : schema;
+        engine = engine == null ? "" : engine;
+        tables = tables == null ? List.of() : List.copyOf(tables);
+    }
+
     static final String NAME = "backup.json";
     static final String FORMAT = "vanewright-backup";
     static final int VERSION = 1;
@@ -30,6 +37,14 @@ record BackupManifest(String format, int version, String schema, String engine, 
      * @param next value of each column that counts by itself
      */
     record Entry(String name, List<Column> columns, long rows, long bytes, String sha256, Map<String, Long> next) {
+        @SuppressWarnings("NullAway") // an archive may lack anything
+        Entry {
+            name = name == null ? "" : name;
+            columns = columns == null ? List.of() : List.copyOf(columns);
+            sha256 = sha256 == null ? "" : sha256;
+            next = next == null ? Map.of() : Map.copyOf(next);
+        }
+
         /** File of the archive: a JSON array of values a line. */
         String file() {
             return "tables/" + name + ".jsonl";

@@ -37,56 +37,69 @@ final class BackupReader {
         try (BackupArchive archive = BackupArchive.open(file)) {
             archive.check();
             BackupManifest manifest = archive.manifest();
-            prepare(manifest);
-            load(archive);
+            boolean bare = requireEmpty(manifest);
+            try {
+                database.migrate(manifest.schema());
+                load(archive);
+            } catch (IOException | RuntimeException e) {
+                if (bare) {
+                    database.leaveBare();
+                }
+                throw e;
+            }
             database.migrate("latest");
             return manifest;
         }
     }
 
-    private void prepare(BackupManifest manifest) {
+    /** Whether there is not even a table. */
+    private boolean requireEmpty(BackupManifest manifest) {
         String newest = database.newestVersion();
         BackupRefusal.require(
                 BackupDatabaseRepository.compare(manifest.schema(), newest) <= 0,
                 "The backup is of schema " + manifest.schema() + ", which is newer than " + newest
                         + ", the last one that this version of the service knows. Use the version that made it, or a later"
                         + " one.");
-        if (!database.catalogue().isBare()) {
-            String here = database.version().orElse("none");
-            BackupRefusal.require(
-                    here.equals(manifest.schema()),
-                    "The database has schema " + here + ", the backup " + manifest.schema()
-                            + ". Give it a database without any tables.");
-            for (TableInfo table : database.catalogue().tables()) {
-                long rows = SEEDED.contains(table.name()) ? 0 : database.rows().count(table.name());
-                BackupRefusal.require(
-                        rows == 0,
-                        "The database is not empty: " + table.name() + " has " + rows
-                                + " rows. Nothing has been changed. Give it a database without any tables.");
-            }
+        if (database.catalogue().isBare()) {
+            return true;
         }
-        database.migrate(manifest.schema());
+        String here = database.version().orElse("none");
+        BackupRefusal.require(
+                here.equals(manifest.schema()),
+                "The database has schema " + here + ", the backup " + manifest.schema()
+                        + ". Give it a database without any tables.");
+        for (TableInfo table : database.catalogue().tables()) {
+            long rows = SEEDED.contains(table.name()) ? 0 : database.rows().count(table.name());
+            BackupRefusal.require(
+                    rows == 0,
+                    "The database is not empty: " + table.name() + " has " + rows
+                            + " rows. Nothing has been changed. Give it a database without any tables.");
+        }
+        return false;
     }
 
-    private void load(BackupArchive archive) {
+    private void load(BackupArchive archive) throws IOException {
         List<TableInfo> tables = database.catalogue().tables();
         BackupManifest manifest = archive.manifest();
         boolean sameEngine = manifest.engine().equals(database.engine());
         List<TableInfo> wanted =
                 tables.stream().filter(t -> sameEngine || !t.isProjection()).toList();
         compare(wanted, manifest, sameEngine);
-        database.together(() -> {
-            for (TableInfo table : wanted) {
-                if (SEEDED.contains(table.name())) {
-                    database.rows().clear(table.name());
+        try {
+            database.together(() -> {
+                for (TableInfo table : wanted) {
+                    if (SEEDED.contains(table.name())) {
+                        database.rows().clear(table.name());
+                    }
+                    load(archive, table);
                 }
-                load(archive, table);
-            }
-            for (TableInfo table : wanted) {
-                goOnCounting(table, entry(manifest, table));
-            }
-            return manifest;
-        });
+                for (TableInfo table : wanted) {
+                    goOnCounting(table, entry(manifest, table));
+                }
+            });
+        } catch (UncheckedIOException e) {
+            throw e.getCause();
+        }
     }
 
     private static void compare(List<TableInfo> wanted, BackupManifest manifest, boolean sameEngine) {
@@ -154,10 +167,13 @@ final class BackupReader {
         return weight;
     }
 
+    /** Numbers are not given twice, be it that the last ones were removed. */
     private void goOnCounting(TableInfo table, Entry entry) {
         for (String column : table.counting().keySet()) {
+            long behind = database.rows().largest(table.name(), column) + 1;
             database.rows()
-                    .countFrom(table.name(), column, Math.max(1, entry.next().getOrDefault(column, 1L)));
+                    .countFrom(
+                            table.name(), column, Math.max(behind, entry.next().getOrDefault(column, 1L)));
         }
     }
 }

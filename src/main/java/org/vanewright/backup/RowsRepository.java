@@ -32,6 +32,12 @@ final class RowsRepository {
         return count == null ? 0 : count;
     }
 
+    /** 0 where there is no row. */
+    long largest(String table, String column) {
+        Long largest = jdbc.queryForObject("select max(" + column + ") from " + table, Long.class);
+        return largest == null ? 0 : largest;
+    }
+
     /** Gives every row, in the order of its key, reading on from the last one. */
     void each(TableInfo table, Consumer<List<@Nullable Object>> sink) {
         int atOnce = table.columns().stream().anyMatch(c -> c.form() == Form.BYTES) ? FEW : MANY;

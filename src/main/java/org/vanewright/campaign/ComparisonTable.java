@@ -31,32 +31,33 @@ final class ComparisonTable {
                                 "design",
                                 "How the values belong together",
                                 c -> c.comparison().design())
-                        .ratio("baseline_mean", "Of the unmodified aircraft, in measure_unit", Compared::baselineMean)
-                        .ratio(
+                        .computed(
+                                "baseline_mean", "Of the unmodified aircraft, in measure_unit", Compared::baselineMean)
+                        .computed(
                                 "difference",
                                 "Modified less unmodified, in measure_unit",
                                 c -> c.comparison().difference())
-                        .ratio(
+                        .computed(
                                 "standard_error",
                                 "Of the difference, in measure_unit",
                                 c -> c.comparison().standardError())
-                        .ratio(
+                        .computed(
                                 "degrees_of_freedom",
                                 "Of the standard error",
                                 c -> c.comparison().degreesOfFreedom())
-                        .ratio(
+                        .computed(
                                 "confidence",
                                 "Of the interval",
                                 c -> c.comparison().confidence())
-                        .ratio(
+                        .computed(
                                 "interval_low",
                                 "Lower end, in measure_unit",
                                 c -> c.comparison().interval().low())
-                        .ratio(
+                        .computed(
                                 "interval_high",
                                 "Upper end, in measure_unit",
                                 c -> c.comparison().interval().high())
-                        .ratio("p_value", "Two-sided", c -> c.comparison().pValue())
+                        .computed("p_value", "Two-sided", c -> c.comparison().pValue())
                         .whole(
                                 "baseline_count",
                                 "Values of the unmodified aircraft",
@@ -65,7 +66,7 @@ final class ComparisonTable {
                                 "modified_count",
                                 "Values with the layout",
                                 c -> c.comparison().modifiedCount())
-                        .ratio(
+                        .computed(
                                 "relative_change",
                                 "Difference over the unmodified mean; empty where that has no bounds",
                                 c -> c.relative() == null

@@ -1,5 +1,7 @@
 package org.vanewright.export;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.time.Instant;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
@@ -41,6 +43,16 @@ public final class Columns<R> {
     /** A number that has no unit. */
     public Columns<R> ratio(String name, String description, Function<R, @Nullable Double> value) {
         return add(name, Type.NUMBER, null, description, value::apply);
+    }
+
+    /** A number that was computed, to six figures, so that what machines differ in does not show. */
+    public Columns<R> computed(String name, String description, Function<R, @Nullable Double> value) {
+        return ratio(name, description, row -> {
+            Double number = value.apply(row);
+            return number == null || !Double.isFinite(number)
+                    ? null
+                    : (Double) new BigDecimal(number).round(new MathContext(6)).doubleValue();
+        });
     }
 
     public Columns<R> whole(String name, String description, Function<R, @Nullable Integer> value) {

@@ -2,12 +2,14 @@ package org.vanewright.security;
 
 import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
+import java.time.Duration;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.UUID;
 import java.util.concurrent.atomic.AtomicInteger;
+import org.awaitility.Awaitility;
 import org.jspecify.annotations.Nullable;
 import org.springframework.context.ApplicationContext;
 import org.vanewright.account.AccessTokens;
@@ -20,6 +22,7 @@ import org.vanewright.account.PersonState;
 import org.vanewright.account.Role;
 import org.vanewright.account.TokenScope;
 import org.vanewright.campaign.log.FlightLogs;
+import org.vanewright.export.Exports;
 import org.vanewright.photograph.Photographs;
 import org.vanewright.platform.job.JobState;
 import org.vanewright.platform.job.NoteJob;
@@ -114,6 +117,7 @@ final class Subjects {
             case "log" -> log(made.get(plural + " draft"), "time,ias\n0,50\n1,51\n");
             case "sharedlog" -> log(made.get(plural + " shared"), "time,ias\n0,50\n1,51\n");
             case "job" -> job();
+            case "export" -> export();
             case "nolink" -> UUID.randomUUID().toString();
             case "nothing" -> "A".repeat(43);
             case "unknown" -> "walked-" + COUNT.incrementAndGet() + "%40club.example";
@@ -128,6 +132,18 @@ final class Subjects {
         String id = Acting.as(author, () -> NoteJob.start(service, "walked"));
         NoteJob.await(service, id, JobState.DONE);
         return id;
+    }
+
+    /** One that is kept, of whatever the record was. */
+    private String export() {
+        Exports exports = service.getBean(Exports.class);
+        if (exports.status().made() == null) {
+            exports.start();
+        }
+        Awaitility.await("export")
+                .atMost(Duration.ofMinutes(1))
+                .until(() -> exports.status().made() != null);
+        return "yes";
     }
 
     /** A document that can be submitted, under a name of its own. */

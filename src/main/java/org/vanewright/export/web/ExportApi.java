@@ -77,9 +77,8 @@ class ExportApi {
     @PostMapping
     ResponseEntity<Body> start(WebRequest request) {
         downloads.admit(request);
-        Exports.Status status = exports.start();
-        return ResponseEntity.status(status.underWay() == null ? HttpStatus.OK : HttpStatus.ACCEPTED)
+        return ResponseEntity.status(HttpStatus.ACCEPTED)
                 .cacheControl(CacheControl.noStore())
-                .body(Body.of(status));
+                .body(Body.of(exports.start()));
     }
 }

@@ -140,7 +140,7 @@ public class JobRepository {
     }
 
     /** Whether the claim was still the caller's, so that what came of it is what counts. */
-    @Transactional
+    @Transactional(rollbackFor = IOException.class)
     public boolean finish(
             String id, String claim, JobState state, @Nullable JobResult result, @Nullable String problem, Instant at)
             throws IOException {

@@ -6,8 +6,10 @@ import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import com.github.kagkarlsson.scheduler.SchedulerState;
 import com.zaxxer.hikari.HikariDataSource;
 import io.micrometer.core.instrument.simple.SimpleMeterRegistry;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.SequenceInputStream;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
@@ -105,6 +107,23 @@ abstract class JobRepositoryContract {
         }
         assertThat(jobs.removeFinishedBefore(NOW)).isZero();
         assertThat(jobs.removeFinishedBefore(NOW.plusSeconds(1))).isEqualTo(1);
+        assertThat(jobs.piece("a", 0)).isEmpty();
+    }
+
+    @Test
+    void aFileThatBreaksOffLeavesTheJobAsItWas() {
+        added("a", "x");
+        jobs.begin("a", "one", NOW);
+        InputStream broken = new SequenceInputStream(new ByteArrayInputStream(new byte[2_000_000]), new InputStream() {
+            @Override
+            public int read() throws IOException {
+                throw new IOException("no more");
+            }
+        });
+        JobResult result = new JobResult(null, new JobResult.JobFile("n", "text/plain", 3_000_000, broken));
+        assertThatExceptionOfType(IOException.class)
+                .isThrownBy(() -> jobs.finish("a", "one", JobState.DONE, result, null, NOW));
+        assertThat(state("a")).isEqualTo(JobState.RUNNING);
         assertThat(jobs.piece("a", 0)).isEmpty();
     }
 
