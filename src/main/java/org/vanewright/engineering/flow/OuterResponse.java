@@ -20,8 +20,8 @@ final class OuterResponse {
         return answer;
     }
 
-    /** The answer at one place of the grid to each. */
-    double[] at(int place) {
-        return everywhere[grid.end(place)];
+    /** The answer at one panel end to each place of the grid. */
+    double[] atEnd(int end) {
+        return everywhere[end];
     }
 }

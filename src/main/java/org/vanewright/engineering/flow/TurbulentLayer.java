@@ -12,6 +12,7 @@ import org.hipparchus.ode.events.Action;
 import org.hipparchus.ode.events.AdaptableInterval;
 import org.hipparchus.ode.events.ODEEventDetector;
 import org.hipparchus.ode.events.ODEEventHandler;
+import org.hipparchus.ode.nonstiff.ClassicalRungeKuttaIntegrator;
 import org.hipparchus.ode.nonstiff.DormandPrince54Integrator;
 import org.hipparchus.ode.sampling.ODEStateInterpolator;
 
@@ -23,7 +24,8 @@ import org.hipparchus.ode.sampling.ODEStateInterpolator;
  * dθ/ds = c_f/2 − (H + 2)(θ/U) dU/ds          d(U θ H₁)/ds = U F(H₁)
  * </pre>
  *
- * <p>integrated for ln θ and H₁ by the Dormand-Prince 5(4) pair until H reaches {@link HeadClosure#SEPARATION}. Behind
+ * <p>integrated for ln θ and H₁ from station to station by the classical Runge-Kutta method, or where the layer is too thin
+ * for such steps by the Dormand-Prince 5(4) pair, until H reaches {@link HeadClosure#SEPARATION}. Behind
  * that H is held and θ follows the first equation without friction, only so that the outer flow has a body to pass.
  */
 final class TurbulentLayer implements OrdinaryDifferentialEquation, ODEEventDetector {
@@ -35,6 +37,11 @@ final class TurbulentLayer implements OrdinaryDifferentialEquation, ODEEventDete
     /** Slowing down behind separation that thickens the stand-in layer; the flow over dead air hardly slows. */
     private static final double MOST_SLOWING = 1.4;
 
+    /** In momentum thicknesses at transition; three times as long would still be stable. */
+    private static final double LONGEST_STEP = 120;
+
+    private static final int FEWEST_STEPS = 60;
+    private static final int MOST_PARTS = 4;
     private static final int MOST_EVALUATIONS = 20_000;
     private static final double SEPARATING = HeadClosure.entrainmentShape(HeadClosure.SEPARATION);
 
@@ -43,6 +50,8 @@ final class TurbulentLayer implements OrdinaryDifferentialEquation, ODEEventDete
     private final double viscosity;
     private final BracketedUnivariateSolver<UnivariateFunction> solver =
             new BracketingNthOrderBrentSolver(0, 1e-7, 0, 5);
+    private final int first;
+    private final StationPath path;
     private int next;
     private double stopAt = Layer.NOWHERE;
     private double logMomentumAtStop;
@@ -51,7 +60,9 @@ final class TurbulentLayer implements OrdinaryDifferentialEquation, ODEEventDete
         this.layer = layer;
         this.edge = layer.edge;
         this.viscosity = viscosity;
+        this.first = first;
         next = first;
+        path = new StationPath(edge, layer.transition, first);
     }
 
     /**
@@ -65,33 +76,43 @@ final class TurbulentLayer implements OrdinaryDifferentialEquation, ODEEventDete
     }
 
     private void integrate(double tolerance) {
-        double end = edge.s[edge.usable - 1];
-        double start = layer.transition;
         double[] state = {Math.log(layer.momentumAtTransition), HeadClosure.entrainmentShape(INITIAL_SHAPE)};
-        if (end - start <= 1e-9 * end) {
-            fill(new ODEState(start, state).getPrimaryState());
+        if (next == edge.usable) {
+            fill(state);
             return;
         }
-        var integrator = new DormandPrince54Integrator(SHORTEST_STEP * end, end, tolerance, tolerance);
-        integrator.setInitialStepSize(Math.min(0.25 * (end - start), 50 * layer.momentumAtTransition));
-        integrate(integrator, new ODEState(start, state), end);
+        integrate(integrator(tolerance), new ODEState(0, state));
     }
 
-    private void integrate(ODEIntegrator integrator, ODEState start, double end) {
+    /** From station to station where the layer is thick enough for such steps, else with steps that adapt. */
+    private ODEIntegrator integrator(double tolerance) {
+        int after = Math.min(next + 1, edge.usable - 1);
+        double longest = Math.max(edge.s[after] - edge.s[after - 1], edge.s[next] - layer.transition);
+        double parts =
+                Math.max(longest / (LONGEST_STEP * layer.momentumAtTransition), FEWEST_STEPS / (double) edge.s.length);
+        if (parts <= 1) {
+            return new ClassicalRungeKuttaIntegrator(1);
+        }
+        return parts <= MOST_PARTS
+                ? new ClassicalRungeKuttaIntegrator(parts <= 2 ? 0.5 : 0.25)
+                : new DormandPrince54Integrator(SHORTEST_STEP, path.last(), tolerance, tolerance);
+    }
+
+    private void integrate(ODEIntegrator integrator, ODEState start) {
         integrator.addStepHandler(this::fill);
         integrator.addEventDetector(this);
         integrator.setMaxEvaluations(MOST_EVALUATIONS);
         try {
-            stoppedAt(integrator.integrate(this, start, end), end);
+            stoppedAt(integrator.integrate(this, start, path.last()));
         } catch (MathIllegalStateException e) {
             // an edge flow that no layer can follow: the layer ends where the integration did
-            stoppedAt(lastReached(integrator, start), end);
+            stoppedAt(lastReached(integrator, start));
         }
     }
 
-    private void stoppedAt(ODEState reached, double end) {
-        if (reached.getTime() < end) {
-            stopAt = reached.getTime();
+    private void stoppedAt(ODEState reached) {
+        if (reached.getTime() < path.last()) {
+            stopAt = path.arcAt(reached.getTime());
             logMomentumAtStop = reached.getPrimaryState()[0];
         }
     }
@@ -102,9 +123,10 @@ final class TurbulentLayer implements OrdinaryDifferentialEquation, ODEEventDete
     }
 
     private void fill(ODEStateInterpolator step) {
-        double reached = step.getCurrentState().getTime();
-        while (next < edge.usable && edge.s[next] <= reached) {
-            fill(step.getInterpolatedState(edge.s[next]).getPrimaryState());
+        ODEState reached = step.getCurrentState();
+        for (int number = next - first + 1; number <= reached.getTime(); number++) {
+            ODEState state = number < reached.getTime() ? step.getInterpolatedState(number) : reached;
+            fill(state.getPrimaryState());
         }
     }
 
@@ -144,14 +166,15 @@ final class TurbulentLayer implements OrdinaryDifferentialEquation, ODEEventDete
     }
 
     @Override
-    public double[] computeDerivatives(double s, double[] state) {
+    public double[] computeDerivatives(double number, double[] state) {
         // trial steps may stray far; bounds keep them finite, accepted steps lie well within
         double theta = Math.exp(Math.max(-30, Math.min(3, state[0])));
-        double u = Math.max(edge.speedAt(s), SLOWEST);
-        double rise = edge.slopeAt(s) / u;
+        path.moveTo(number, SLOWEST);
         double shape = HeadClosure.shapeFactor(state[1]);
-        double growth = 0.5 * HeadClosure.friction(shape, u * theta / viscosity) / theta - (shape + 2) * rise;
-        return new double[] {growth, HeadClosure.entrainment(state[1]) / theta - state[1] * (growth + rise)};
+        double friction = HeadClosure.friction(shape, path.here * theta / viscosity);
+        double growth = 0.5 * friction * path.length / theta - (shape + 2) * path.rise;
+        double drawn = HeadClosure.entrainment(state[1]) * path.length / theta;
+        return new double[] {growth, drawn - state[1] * (growth + path.rise)};
     }
 
     @Override
@@ -161,7 +184,7 @@ final class TurbulentLayer implements OrdinaryDifferentialEquation, ODEEventDete
 
     @Override
     public AdaptableInterval getMaxCheckInterval() {
-        return AdaptableInterval.of(edge.s[edge.usable - 1]);
+        return AdaptableInterval.of(path.last());
     }
 
     @Override
