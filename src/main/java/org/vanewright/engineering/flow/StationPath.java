@@ -10,31 +10,38 @@ final class StationPath {
 
     private final double[] s;
     private final double[] stretch;
-    private final double[] speed;
-    private final double[] speedRise;
+    /** ln U and its derivative by number. */
+    private final double[] logSpeed;
 
-    /** At the place moved to: edge speed, d ln U by number, and ds by number. */
+    private final double[] logRise;
+
+    /** At the place moved to: ln U, d ln U by number, and ds by number. */
     double here;
 
     double rise;
     double length;
 
-    /** @param first station behind the start, before the last usable one or that */
-    StationPath(EdgeFlow edge, double start, int first) {
+    /**
+     * @param first station behind the start, or the number of usable ones
+     * @param slowest speed that counts
+     */
+    StationPath(EdgeFlow edge, double start, int first, double slowest) {
         int nodes = edge.usable - first + 1;
         s = new double[nodes];
-        speed = new double[nodes];
-        speedRise = new double[nodes];
+        logSpeed = new double[nodes];
+        logRise = new double[nodes];
         s[0] = start;
-        speed[0] = edge.speedAt(start);
-        speedRise[0] = edge.slopeAt(start);
         System.arraycopy(edge.s, first, s, 1, nodes - 1);
-        System.arraycopy(edge.speed, first, speed, 1, nodes - 1);
-        System.arraycopy(edge.slope, first, speedRise, 1, nodes - 1);
         stretch = nodes > 1 ? stretch(s) : new double[1];
-        for (int i = 0; i < nodes; i++) {
-            speedRise[i] *= stretch[i];
+        set(0, Math.max(slowest, edge.speedAt(start)), edge.slopeAt(start));
+        for (int i = 1; i < nodes; i++) {
+            set(i, Math.max(slowest, edge.speed[first + i - 1]), edge.slope[first + i - 1]);
         }
+    }
+
+    private void set(int i, double speed, double slope) {
+        logSpeed[i] = Math.log(speed);
+        logRise[i] = slope / speed * stretch[i];
     }
 
     private static double[] stretch(double[] s) {
@@ -58,23 +65,19 @@ final class StationPath {
         int i = piece(number);
         double t = number - i;
         double r = 1 - t;
-        return r * r * (1 + 2 * t) * s[i]
-                + t * t * (3 - 2 * t) * s[i + 1]
-                + t * r * (r * stretch[i] - t * stretch[i + 1]);
+        return s[i] + t * t * (3 - 2 * t) * (s[i + 1] - s[i]) + t * r * (r * stretch[i] - t * stretch[i + 1]);
     }
 
-    void moveTo(double number, double slowest) {
+    void moveTo(double number) {
         int i = piece(number);
         double t = number - i;
         double r = 1 - t;
-        double ahead = t * t * (3 - 2 * t);
-        here = Math.max(
-                slowest,
-                speed[i] + ahead * (speed[i + 1] - speed[i]) + t * r * (r * speedRise[i] - t * speedRise[i + 1]));
+        double gained = logSpeed[i + 1] - logSpeed[i];
+        here = logSpeed[i] + t * t * (3 - 2 * t) * gained + t * r * (r * logRise[i] - t * logRise[i + 1]);
         double middle = 6 * t * r;
         double front = r * (1 - 3 * t);
         double rear = t * (3 * t - 2);
-        rise = (middle * (speed[i + 1] - speed[i]) + front * speedRise[i] + rear * speedRise[i + 1]) / here;
+        rise = middle * gained + front * logRise[i] + rear * logRise[i + 1];
         length = middle * (s[i + 1] - s[i]) + front * stretch[i] + rear * stretch[i + 1];
     }
 

@@ -48,6 +48,7 @@ final class TurbulentLayer implements OrdinaryDifferentialEquation, ODEEventDete
     private final Layer layer;
     private final EdgeFlow edge;
     private final double viscosity;
+    private final double logViscosity;
     private final BracketedUnivariateSolver<UnivariateFunction> solver =
             new BracketingNthOrderBrentSolver(0, 1e-7, 0, 5);
     private final int first;
@@ -62,7 +63,8 @@ final class TurbulentLayer implements OrdinaryDifferentialEquation, ODEEventDete
         this.viscosity = viscosity;
         this.first = first;
         next = first;
-        path = new StationPath(edge, layer.transition, first);
+        path = new StationPath(edge, layer.transition, first, SLOWEST);
+        logViscosity = Math.log(viscosity);
     }
 
     /**
@@ -81,24 +83,42 @@ final class TurbulentLayer implements OrdinaryDifferentialEquation, ODEEventDete
             fill(state);
             return;
         }
-        integrate(integrator(tolerance), new ODEState(0, state));
+        int parts = parts();
+        if (parts <= MOST_PARTS) {
+            goByStations(state, 1.0 / parts);
+        } else {
+            integrate(new DormandPrince54Integrator(SHORTEST_STEP, path.last(), tolerance, tolerance), 0, state);
+        }
     }
 
-    /** From station to station where the layer is thick enough for such steps, else with steps that adapt. */
-    private ODEIntegrator integrator(double tolerance) {
+    /** Equal steps from station to station that a layer as thin as this takes; a power of two. */
+    private int parts() {
         int after = Math.min(next + 1, edge.usable - 1);
         double longest = Math.max(edge.s[after] - edge.s[after - 1], edge.s[next] - layer.transition);
-        double parts =
+        double wanted =
                 Math.max(longest / (LONGEST_STEP * layer.momentumAtTransition), FEWEST_STEPS / (double) edge.s.length);
-        if (parts <= 1) {
-            return new ClassicalRungeKuttaIntegrator(1);
-        }
-        return parts <= MOST_PARTS
-                ? new ClassicalRungeKuttaIntegrator(parts <= 2 ? 0.5 : 0.25)
-                : new DormandPrince54Integrator(SHORTEST_STEP, path.last(), tolerance, tolerance);
+        return wanted <= 1 ? 1 : wanted <= 2 ? 2 : wanted <= MOST_PARTS ? MOST_PARTS : Integer.MAX_VALUE;
     }
 
-    private void integrate(ODEIntegrator integrator, ODEState start) {
+    private void goByStations(double[] start, double step) {
+        ClassicalRungeKuttaIntegrator integrator = new ClassicalRungeKuttaIntegrator(step);
+        double[] state = start;
+        for (double number = 0; next < edge.usable; number += step) {
+            double[] reached = integrator.singleStep(this, number, state, number + step);
+            if (!(reached[1] > SEPARATING)) {
+                integrate(integrator, number, state);
+                return;
+            }
+            state = reached;
+            if (number + step == next - first + 1) {
+                fill(state);
+            }
+        }
+    }
+
+    /** From a place on the path to its end or to separation. */
+    private void integrate(ODEIntegrator integrator, double number, double[] state) {
+        ODEState start = new ODEState(number, state);
         integrator.addStepHandler(this::fill);
         integrator.addEventDetector(this);
         integrator.setMaxEvaluations(MOST_EVALUATIONS);
@@ -167,13 +187,14 @@ final class TurbulentLayer implements OrdinaryDifferentialEquation, ODEEventDete
 
     @Override
     public double[] computeDerivatives(double number, double[] state) {
+        path.moveTo(number);
         // trial steps may stray far; bounds keep them finite, accepted steps lie well within
-        double theta = Math.exp(Math.max(-30, Math.min(3, state[0])));
-        path.moveTo(number, SLOWEST);
+        double logMomentum = Math.max(-30, Math.min(3, state[0]));
+        double pace = path.length * Math.exp(-logMomentum);
         double shape = HeadClosure.shapeFactor(state[1]);
-        double friction = HeadClosure.friction(shape, path.here * theta / viscosity);
-        double growth = 0.5 * friction * path.length / theta - (shape + 2) * path.rise;
-        double drawn = HeadClosure.entrainment(state[1]) * path.length / theta;
+        double friction = HeadClosure.frictionByLog(shape, path.here + logMomentum - logViscosity);
+        double growth = 0.5 * friction * pace - (shape + 2) * path.rise;
+        double drawn = HeadClosure.entrainment(state[1]) * pace;
         return new double[] {growth, drawn - state[1] * (growth + path.rise)};
     }
 
