@@ -30,13 +30,13 @@ final class HeadClosure {
     private static final EvenCurve SEPARATING = new EvenCurve(
             LEAST_TABULATED,
             JOINT_BELOW,
-            400,
+            600,
             HeadClosure::shapeSeparating,
             h1 -> shapeByEntrainmentSeparating(shapeSeparating(h1)));
     private static final EvenCurve DRAWN = new EvenCurve(
             LEAST_TABULATED,
             MOST_TABULATED,
-            600,
+            1200,
             HeadClosure::drawn,
             h1 -> -0.6169 * drawn(h1) / (h1 - 3));
 

@@ -14,6 +14,8 @@ final class LayerAnswer {
     private final double[] vorticity;
     private final OuterResponse outer;
     private final int[] places;
+    /** How many of them come before those that are laminar; the others come behind. */
+    private final int gap;
     /** Change of ln θ and of H₁ for each of the places, at the station reached. */
     private final double[] momentum;
 
@@ -22,8 +24,12 @@ final class LayerAnswer {
     private double[] speed;
 
     private double[] speedBefore;
+    /** dH/dH₁ there and one station before. */
+    private double turnHere;
 
-    /** @param places of the grid whose displaced flow changes */
+    private double turnBefore;
+
+    /** @param places of the grid whose displaced flow changes: one row of neighbours or two */
     LayerAnswer(CoupledFlow flow, SurfaceSide side, OuterResponse outer, int[] places) {
         this.side = side;
         this.outer = outer;
@@ -35,6 +41,11 @@ final class LayerAnswer {
         shape = new double[places.length];
         speed = new double[places.length];
         speedBefore = new double[places.length];
+        int row = 1;
+        while (row < places.length && places[row] == places[row - 1] + 1) {
+            row++;
+        }
+        gap = Math.min(row, places.length);
     }
 
     /** @param rows a row for each panel end, to be filled where the layer is turbulent and the end is wanted */
@@ -46,6 +57,8 @@ final class LayerAnswer {
         boolean started = false;
         for (; station <= layer.last(); station++) {
             answerOfOuterFlow(station);
+            turnBefore = turnHere;
+            turnHere = HeadClosure.shapeByEntrainment(layer.shape[station]);
             if (started) {
                 if (layer.regime[station] == Regime.TURBULENT) {
                     follow(station);
@@ -68,8 +81,15 @@ final class LayerAnswer {
         int end = EdgeFlow.end(stagnation, side, station);
         double[] answer = outer.atEnd(end);
         double perSpeed = 1 / vorticity[end];
-        for (int j = 0; j < places.length; j++) {
-            speed[j] = answer[places[j]] * perSpeed;
+        copy(answer, perSpeed, 0, gap);
+        copy(answer, perSpeed, gap, places.length);
+    }
+
+    /** Of places in a row. */
+    private void copy(double[] answer, double factor, int from, int to) {
+        int ahead = from < to ? places[from] - from : 0;
+        for (int j = from; j < to; j++) {
+            speed[j] = answer[j + ahead] * factor;
         }
     }
 
@@ -79,10 +99,10 @@ final class LayerAnswer {
         double excess = 0.5 * (layer.excess[i - 1] + layer.excess[i]);
         double h = 0.5 * (layer.shape[i - 1] + layer.shape[i]);
         double step = (edge.s[i] - edge.s[i - 1]) / theta;
-        double rise = Math.log(edge.speed[i] / edge.speed[i - 1]);
+        double rise = 2 * (edge.speed[i] - edge.speed[i - 1]) / (edge.speed[i] + edge.speed[i - 1]);
         double friction = 0.25 * (layer.friction[i - 1] + layer.friction[i]) * step;
         double drawn = HeadClosure.entrainment(excess) * step;
-        double turn = HeadClosure.shapeByEntrainment(h);
+        double turn = 0.5 * (turnBefore + turnHere);
         double growth = friction - (h + 2) * rise;
         // change of the growth of ln θ by ln θ, H₁, mean ln U and difference of ln U; then that of H₁
         double tt = -1.268 * friction;
@@ -131,7 +151,7 @@ final class LayerAnswer {
         double h = layer.shape[i];
         double flow = Math.max(0, layer.edge.speed[i]) * layer.momentum[i];
         double signed = side == SurfaceSide.UPPER ? -flow : flow;
-        double byShape = signed * HeadClosure.shapeByEntrainment(h);
+        double byShape = signed * turnHere;
         double whole = signed * h;
         for (int j = 0; j < row.length; j++) {
             row[j] = whole * (speed[j] + momentum[j]) + byShape * shape[j];

@@ -1,5 +1,7 @@
 package org.vanewright.engineering.flow;
 
+import java.util.concurrent.ForkJoinTask;
+
 /** How the speed of the outer flow answers displaced flow that is known on a grid; made once for a section. */
 final class OuterResponse {
     final DisplacementGrid grid;
@@ -8,12 +10,29 @@ final class OuterResponse {
     /** The same the other way about, for sums over the places that the processor can run side by side. */
     private final double[][] byPlace;
 
-    OuterResponse(PotentialFlow flow) {
+    /** @param shared whether a second thread may help; the result is the same */
+    OuterResponse(PotentialFlow flow, boolean shared) {
         grid = new DisplacementGrid(flow.geometry().arc);
-        everywhere = flow.responses(grid);
-        byPlace = new double[grid.arc().length][everywhere.length];
+        int places = grid.arc().length;
+        everywhere = new double[flow.geometry().ends()][places];
+        byPlace = new double[places][everywhere.length];
+        ForkJoinTask<?> rear = ForkJoinTask.adapt(() -> fill(flow, places / 2, places));
+        if (shared) {
+            rear.fork();
+        }
+        fill(flow, 0, places / 2);
+        if (shared) {
+            rear.join();
+        } else {
+            rear.invoke();
+        }
+    }
+
+    private void fill(PotentialFlow flow, int from, int to) {
+        double[][] some = flow.responses(grid, from, to);
         for (int i = 0; i < everywhere.length; i++) {
-            for (int k = 0; k < byPlace.length; k++) {
+            System.arraycopy(some[i], 0, everywhere[i], from, to - from);
+            for (int k = from; k < to; k++) {
                 byPlace[k][i] = everywhere[i][k];
             }
         }

@@ -1,17 +1,9 @@
 package org.vanewright.engineering.flow;
 
-import org.hipparchus.analysis.UnivariateFunction;
-import org.hipparchus.analysis.solvers.BracketedUnivariateSolver;
-import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
 import org.hipparchus.exception.MathIllegalStateException;
 import org.hipparchus.ode.ODEIntegrator;
 import org.hipparchus.ode.ODEState;
-import org.hipparchus.ode.ODEStateAndDerivative;
 import org.hipparchus.ode.OrdinaryDifferentialEquation;
-import org.hipparchus.ode.events.Action;
-import org.hipparchus.ode.events.AdaptableInterval;
-import org.hipparchus.ode.events.ODEEventDetector;
-import org.hipparchus.ode.events.ODEEventHandler;
 import org.hipparchus.ode.nonstiff.ClassicalRungeKuttaIntegrator;
 import org.hipparchus.ode.nonstiff.DormandPrince54Integrator;
 import org.hipparchus.ode.sampling.ODEStateInterpolator;
@@ -28,7 +20,7 @@ import org.hipparchus.ode.sampling.ODEStateInterpolator;
  * for such steps by the Dormand-Prince 5(4) pair, until H reaches {@link HeadClosure#SEPARATION}. Behind
  * that H is held and θ follows the first equation without friction, only so that the outer flow has a body to pass.
  */
-final class TurbulentLayer implements OrdinaryDifferentialEquation, ODEEventDetector {
+final class TurbulentLayer implements OrdinaryDifferentialEquation {
     /** Shape factor behind transition: that of a turbulent plate layer of some 10³ Re_θ (common practice). */
     static final double INITIAL_SHAPE = 1.4;
 
@@ -43,14 +35,10 @@ final class TurbulentLayer implements OrdinaryDifferentialEquation, ODEEventDete
     private static final int FEWEST_STEPS = 60;
     private static final int MOST_PARTS = 4;
     private static final int MOST_EVALUATIONS = 20_000;
-    private static final double SEPARATING = HeadClosure.entrainmentShape(HeadClosure.SEPARATION);
-
     private final Layer layer;
     private final EdgeFlow edge;
     private final double viscosity;
     private final double logViscosity;
-    private final BracketedUnivariateSolver<UnivariateFunction> solver =
-            new BracketingNthOrderBrentSolver(0, 1e-7, 0, 5);
     private final int first;
     private final StationPath path;
     private int next;
@@ -105,7 +93,7 @@ final class TurbulentLayer implements OrdinaryDifferentialEquation, ODEEventDete
         double[] state = start;
         for (double number = 0; next < edge.usable; number += step) {
             double[] reached = integrator.singleStep(this, number, state, number + step);
-            if (!(reached[1] > SEPARATING)) {
+            if (!(reached[1] > SeparationDetector.SEPARATING)) {
                 integrate(integrator, number, state);
                 return;
             }
@@ -120,7 +108,7 @@ final class TurbulentLayer implements OrdinaryDifferentialEquation, ODEEventDete
     private void integrate(ODEIntegrator integrator, double number, double[] state) {
         ODEState start = new ODEState(number, state);
         integrator.addStepHandler(this::fill);
-        integrator.addEventDetector(this);
+        integrator.addEventDetector(new SeparationDetector(path.last()));
         integrator.setMaxEvaluations(MOST_EVALUATIONS);
         try {
             stoppedAt(integrator.integrate(this, start, path.last()));
@@ -174,7 +162,7 @@ final class TurbulentLayer implements OrdinaryDifferentialEquation, ODEEventDete
         double speed = Math.max(edge.speedAt(from), 1e-3);
         for (; next < edge.s.length; next++) {
             double ratio = Math.min(MOST_SLOWING, speed / Math.max(edge.speed[next], 0.1 * speed));
-            set(theta * Math.pow(Math.max(1, ratio), HeadClosure.SEPARATION + 2), SEPARATING);
+            set(theta * Math.pow(Math.max(1, ratio), HeadClosure.SEPARATION + 2), SeparationDetector.SEPARATING);
             layer.regime[next] = Regime.SEPARATED;
             layer.friction[next] = 0;
         }
@@ -196,30 +184,5 @@ final class TurbulentLayer implements OrdinaryDifferentialEquation, ODEEventDete
         double growth = 0.5 * friction * pace - (shape + 2) * path.rise;
         double drawn = HeadClosure.entrainment(state[1]) * pace;
         return new double[] {growth, drawn - state[1] * (growth + path.rise)};
-    }
-
-    @Override
-    public double g(ODEStateAndDerivative state) {
-        return state.getPrimaryState()[1] - SEPARATING;
-    }
-
-    @Override
-    public AdaptableInterval getMaxCheckInterval() {
-        return AdaptableInterval.of(path.last());
-    }
-
-    @Override
-    public int getMaxIterationCount() {
-        return 50;
-    }
-
-    @Override
-    public BracketedUnivariateSolver<UnivariateFunction> getSolver() {
-        return solver;
-    }
-
-    @Override
-    public ODEEventHandler getHandler() {
-        return (state, detector, increasing) -> Action.STOP;
     }
 }

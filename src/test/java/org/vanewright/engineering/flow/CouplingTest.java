@@ -49,7 +49,7 @@ class CouplingTest {
     void theLawOfInteractionIsThatOfThePasses(double angleDeg) {
         FlowCondition tripped = new FlowCondition(3e6, new Transition(0.2, 0.2));
         Coupling coupling = FLOW.coupling(tripped);
-        OuterResponse outer = new OuterResponse(FLOW.potential());
+        OuterResponse outer = new OuterResponse(FLOW.potential(), false);
         CoupledFlow agreed = FLOW.coupledAt(Math.toRadians(angleDeg), tripped, null);
         double[] at = agreed.displaced();
         double[] step = new double[at.length];
@@ -90,7 +90,7 @@ class CouplingTest {
         double[] everywhere = IntStream.range(0, arc.length)
                 .mapToDouble(i -> 0.004 * Math.sin(2 * arc[i]))
                 .toArray();
-        OuterResponse outer = new OuterResponse(flow);
+        OuterResponse outer = new OuterResponse(flow, true);
         double[] picked = IntStream.range(0, outer.grid.arc().length)
                 .mapToDouble(k -> everywhere[outer.grid.end(k)])
                 .toArray();
