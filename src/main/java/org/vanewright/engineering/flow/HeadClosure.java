@@ -34,11 +34,7 @@ final class HeadClosure {
             HeadClosure::shapeSeparating,
             h1 -> shapeByEntrainmentSeparating(shapeSeparating(h1)));
     private static final EvenCurve DRAWN = new EvenCurve(
-            LEAST_TABULATED,
-            MOST_TABULATED,
-            1200,
-            HeadClosure::drawn,
-            h1 -> -0.6169 * drawn(h1) / (h1 - 3));
+            LEAST_TABULATED, MOST_TABULATED, 1200, HeadClosure::drawn, h1 -> -0.6169 * drawn(h1) / (h1 - 3));
 
     private HeadClosure() {}
 
