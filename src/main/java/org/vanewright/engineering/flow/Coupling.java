@@ -122,7 +122,7 @@ final class Coupling {
         /** Laws for a guess that is nothing like what comes of it, and for one that a like angle leads to. */
         private static final int FROM_AFAR = 3;
 
-        private static final int FROM_NEARBY = 1;
+        private static final int FROM_NEARBY = 2;
 
         private final int laws;
         private final OuterResponse response;

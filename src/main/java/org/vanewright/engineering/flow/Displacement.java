@@ -1,5 +1,8 @@
 package org.vanewright.engineering.flow;
 
+import java.util.stream.IntStream;
+import org.vanewright.engineering.section.SurfaceSide;
+
 /**
  * Flow displaced by the layers of both sides, on the grid and positive along the order of the panels.
  *
@@ -16,8 +19,6 @@ final class Displacement {
     /** Smoothing over the distance to the trailing edge, at most. */
     private static final double AT_TRAILING_EDGE = 0.2;
 
-    private static final double LAMINAR_FALL = 2;
-
     private static final double OF_TRANSITION = 0.3;
     /** Longest transition over the length of the laminar layer. */
     private static final double LONGEST_TRANSITION = 0.6;
@@ -25,21 +26,21 @@ final class Displacement {
     /** Share of an exponential beyond which nothing is felt of transition. */
     private static final double FAR = 5;
 
+    private final CoupledFlow flow;
     private final DisplacementGrid grid;
     private final double viscosity;
     /** At the places of the grid: displaced flow, the square of the length of smoothing, and gain by vorticity. */
     private final double[] displaced;
 
     private final double[] over;
-    private final double[] gain;
 
     Displacement(CoupledFlow flow, DisplacementGrid grid, double viscosity) {
+        this.flow = flow;
         this.grid = grid;
         this.viscosity = viscosity;
         int places = grid.arc().length;
         displaced = new double[places];
         over = new double[places];
-        gain = new double[places];
         int parting = flow.stagnation().end();
         double upperExtent = extent(flow.upper());
         double lowerExtent = extent(flow.lower());
@@ -57,7 +58,6 @@ final class Displacement {
     private void set(int place, Layer layer, int station, double extent) {
         displaced[place] = Math.max(0, layer.edge.speed[station]) * thickness(layer, station);
         over[place] = feltOver(layer, station, extent);
-        gain[place] = thickness(layer, station) * fall(layer, station);
     }
 
     /** As the outer flow feels it, on the grid. */
@@ -67,22 +67,29 @@ final class Displacement {
 
     /** How the layers would follow a small change of the outer flow, and it them. */
     Interaction interaction(OuterResponse outer) {
-        return new Interaction(outer, Diffusion.diagonals(over, grid.arc()), gain);
+        int[] places =
+                IntStream.range(0, displaced.length).filter(k -> turbulent(k)).toArray();
+        double[][] answers = new double[places.length][places.length];
+        double[][] rows = new double[flow.outer().vorticity().length][];
+        for (int i = 0; i < places.length; i++) {
+            rows[grid.end(places[i])] = answers[i];
+        }
+        for (SurfaceSide side : SurfaceSide.values()) {
+            new LayerAnswer(flow, side, outer, places).into(rows);
+        }
+        return new Interaction(places, answers, Diffusion.diagonals(over, grid.arc()));
+    }
+
+    private boolean turbulent(int place) {
+        int end = grid.end(place);
+        int parting = flow.stagnation().end();
+        Regime regime = end <= parting ? flow.upper().regime[parting + 1 - end] : flow.lower().regime[end - parting];
+        return regime != Regime.LAMINAR;
     }
 
     /** The laminar layer counts with the shape factor that it gets at transition. */
     private static double thickness(Layer layer, int i) {
         return layer.momentum[i] * (layer.regime[i] == Regime.LAMINAR ? TurbulentLayer.INITIAL_SHAPE : layer.shape[i]);
-    }
-
-    /** −d ln(U θ H) / d ln U where the speed changes over a short length, as {@link Interaction} has it. */
-    private static double fall(Layer layer, int i) {
-        double shape = layer.shape[i];
-        return switch (layer.regime[i]) {
-            case LAMINAR -> LAMINAR_FALL;
-            case TURBULENT -> (shape + 1) * (1 - layer.excess[i] / shape * HeadClosure.shapeByEntrainment(shape));
-            case SEPARATED -> shape + 1;
-        };
     }
 
     /** Length of transition. */

@@ -17,7 +17,8 @@ final class FlowMethod {
                     + " friction law of Ludwieg and Tillmann from H = 1.4, separation at H = 2.4. Each layer displaces the outer"
                     + " flow as sources on the skin and a wake of constant displacement would, smoothed over some"
                     + " momentum thicknesses and about transition over a part of the length that it takes; layers and outer flow are"
-                    + " computed in turns until they agree, with steps from a local law of both. Profile drag by Squire and Young.";
+                    + " computed in turns until they agree, with steps from both their laws made linear. Profile drag by Squire and"
+                    + " Young.";
 
     static final List<String> POTENTIAL_SOURCES =
             List.of("J. Katz, A. Plotkin, Low-Speed Aerodynamics, 2nd ed., 2001, chapters 9 to 11 (panel methods)");

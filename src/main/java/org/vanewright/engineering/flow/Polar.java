@@ -39,7 +39,7 @@ public record Polar(List<PolarPoint> points, String method, List<String> sources
         for (int i = 0; i < count; i++) {
             angles[i] = Math.toRadians(fromDeg + (toDeg - fromDeg) * i / (count - 1));
         }
-        List<PolarPoint> points = PolarSweep.of(flow.coupling(condition), angles);
+        List<PolarPoint> points = PolarSweep.of(flow.coupling(condition, true), angles);
         return new Polar(points, FlowMethod.VISCOUS, FlowMethod.VISCOUS_SOURCES, validity(points, condition));
     }
 

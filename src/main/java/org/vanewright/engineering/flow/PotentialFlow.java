@@ -70,15 +70,15 @@ final class PotentialFlow {
         return factors.solve(right);
     }
 
-    /** The same to each place of a grid. */
-    double[][] responses(DisplacementGrid grid) {
+    /** The same to some places of a grid, a column for each. */
+    double[][] responses(DisplacementGrid grid, int from, int to) {
         int n = geometry.ends();
         double[][] right = new double[n + 1][];
         for (int i = 0; i < n; i++) {
-            right[i] = grid.gather(doublets[i]);
+            right[i] = Arrays.copyOfRange(grid.gather(doublets[i]), from, to);
         }
-        right[n] = new double[right[0].length];
-        return Arrays.copyOf(factors.solve(right), n);
+        right[n] = new double[to - from];
+        return factors.solve(right);
     }
 
     /** Angle at which the potential flow has this lift coefficient, by circulation. */

@@ -11,6 +11,7 @@ public final class PublishedChecks {
                     ClosureChecks.list(),
                     LaminarChecks.list(),
                     TurbulentChecks.list(),
+                    StratfordChecks.list(),
                     SectionChecks.list())
             .flatMap(List::stream)
             .toList();

@@ -55,18 +55,23 @@ public final class SectionFlow {
     }
 
     Coupling coupling(FlowCondition condition) {
+        return coupling(condition, false);
+    }
+
+    /** @param shared whether a second thread may help with what is made once for the section */
+    Coupling coupling(FlowCondition condition, boolean shared) {
         return new Coupling(
                 potential,
-                response(),
+                response(shared),
                 1 / condition.reynolds(),
                 orFree(condition.transition().upperX()),
                 orFree(condition.transition().lowerX()));
     }
 
     /** Made when boundary layers are first asked for. */
-    private synchronized OuterResponse response() {
+    private synchronized OuterResponse response(boolean shared) {
         if (response == null) {
-            response = new OuterResponse(potential);
+            response = new OuterResponse(potential, shared);
         }
         return response;
     }

@@ -1,17 +1,10 @@
 package org.vanewright.engineering.flow;
 
-import org.hipparchus.analysis.UnivariateFunction;
-import org.hipparchus.analysis.solvers.BracketedUnivariateSolver;
-import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
 import org.hipparchus.exception.MathIllegalStateException;
 import org.hipparchus.ode.ODEIntegrator;
 import org.hipparchus.ode.ODEState;
-import org.hipparchus.ode.ODEStateAndDerivative;
 import org.hipparchus.ode.OrdinaryDifferentialEquation;
-import org.hipparchus.ode.events.Action;
-import org.hipparchus.ode.events.AdaptableInterval;
-import org.hipparchus.ode.events.ODEEventDetector;
-import org.hipparchus.ode.events.ODEEventHandler;
+import org.hipparchus.ode.nonstiff.ClassicalRungeKuttaIntegrator;
 import org.hipparchus.ode.nonstiff.DormandPrince54Integrator;
 import org.hipparchus.ode.sampling.ODEStateInterpolator;
 
@@ -23,10 +16,11 @@ import org.hipparchus.ode.sampling.ODEStateInterpolator;
  * dθ/ds = c_f/2 − (H + 2)(θ/U) dU/ds          d(U θ H₁)/ds = U F(H₁)
  * </pre>
  *
- * <p>integrated for ln θ and H₁ by the Dormand-Prince 5(4) pair until H reaches {@link HeadClosure#SEPARATION}. Behind
+ * <p>integrated for ln θ and H₁ from station to station by the classical Runge-Kutta method, or where the layer is too thin
+ * for such steps by the Dormand-Prince 5(4) pair, until H reaches {@link HeadClosure#SEPARATION}. Behind
  * that H is held and θ follows the first equation without friction, only so that the outer flow has a body to pass.
  */
-final class TurbulentLayer implements OrdinaryDifferentialEquation, ODEEventDetector {
+final class TurbulentLayer implements OrdinaryDifferentialEquation {
     /** Shape factor behind transition: that of a turbulent plate layer of some 10³ Re_θ (common practice). */
     static final double INITIAL_SHAPE = 1.4;
 
@@ -35,14 +29,18 @@ final class TurbulentLayer implements OrdinaryDifferentialEquation, ODEEventDete
     /** Slowing down behind separation that thickens the stand-in layer; the flow over dead air hardly slows. */
     private static final double MOST_SLOWING = 1.4;
 
-    private static final int MOST_EVALUATIONS = 20_000;
-    private static final double SEPARATING = HeadClosure.entrainmentShape(HeadClosure.SEPARATION);
+    /** In momentum thicknesses at transition; three times as long would still be stable. */
+    private static final double LONGEST_STEP = 120;
 
+    private static final int FEWEST_STEPS = 60;
+    private static final int MOST_PARTS = 4;
+    private static final int MOST_EVALUATIONS = 20_000;
     private final Layer layer;
     private final EdgeFlow edge;
     private final double viscosity;
-    private final BracketedUnivariateSolver<UnivariateFunction> solver =
-            new BracketingNthOrderBrentSolver(0, 1e-7, 0, 5);
+    private final double logViscosity;
+    private final int first;
+    private final StationPath path;
     private int next;
     private double stopAt = Layer.NOWHERE;
     private double logMomentumAtStop;
@@ -51,7 +49,10 @@ final class TurbulentLayer implements OrdinaryDifferentialEquation, ODEEventDete
         this.layer = layer;
         this.edge = layer.edge;
         this.viscosity = viscosity;
+        this.first = first;
         next = first;
+        path = new StationPath(edge, layer.transition, first, SLOWEST);
+        logViscosity = Math.log(viscosity);
     }
 
     /**
@@ -65,33 +66,61 @@ final class TurbulentLayer implements OrdinaryDifferentialEquation, ODEEventDete
     }
 
     private void integrate(double tolerance) {
-        double end = edge.s[edge.usable - 1];
-        double start = layer.transition;
         double[] state = {Math.log(layer.momentumAtTransition), HeadClosure.entrainmentShape(INITIAL_SHAPE)};
-        if (end - start <= 1e-9 * end) {
-            fill(new ODEState(start, state).getPrimaryState());
+        if (next == edge.usable) {
+            fill(state);
             return;
         }
-        var integrator = new DormandPrince54Integrator(SHORTEST_STEP * end, end, tolerance, tolerance);
-        integrator.setInitialStepSize(Math.min(0.25 * (end - start), 50 * layer.momentumAtTransition));
-        integrate(integrator, new ODEState(start, state), end);
-    }
-
-    private void integrate(ODEIntegrator integrator, ODEState start, double end) {
-        integrator.addStepHandler(this::fill);
-        integrator.addEventDetector(this);
-        integrator.setMaxEvaluations(MOST_EVALUATIONS);
-        try {
-            stoppedAt(integrator.integrate(this, start, end), end);
-        } catch (MathIllegalStateException e) {
-            // an edge flow that no layer can follow: the layer ends where the integration did
-            stoppedAt(lastReached(integrator, start), end);
+        int parts = parts();
+        if (parts <= MOST_PARTS) {
+            goByStations(state, 1.0 / parts);
+        } else {
+            integrate(new DormandPrince54Integrator(SHORTEST_STEP, path.last(), tolerance, tolerance), 0, state);
         }
     }
 
-    private void stoppedAt(ODEState reached, double end) {
-        if (reached.getTime() < end) {
-            stopAt = reached.getTime();
+    /** Equal steps from station to station that a layer as thin as this takes; a power of two. */
+    private int parts() {
+        int after = Math.min(next + 1, edge.usable - 1);
+        double longest = Math.max(edge.s[after] - edge.s[after - 1], edge.s[next] - layer.transition);
+        double wanted =
+                Math.max(longest / (LONGEST_STEP * layer.momentumAtTransition), FEWEST_STEPS / (double) edge.s.length);
+        return wanted <= 1 ? 1 : wanted <= 2 ? 2 : wanted <= MOST_PARTS ? MOST_PARTS : Integer.MAX_VALUE;
+    }
+
+    private void goByStations(double[] start, double step) {
+        ClassicalRungeKuttaIntegrator integrator = new ClassicalRungeKuttaIntegrator(step);
+        double[] state = start;
+        for (double number = 0; next < edge.usable; number += step) {
+            double[] reached = integrator.singleStep(this, number, state, number + step);
+            if (!(reached[1] > SeparationDetector.SEPARATING)) {
+                integrate(integrator, number, state);
+                return;
+            }
+            state = reached;
+            if (number + step == next - first + 1) {
+                fill(state);
+            }
+        }
+    }
+
+    /** From a place on the path to its end or to separation. */
+    private void integrate(ODEIntegrator integrator, double number, double[] state) {
+        ODEState start = new ODEState(number, state);
+        integrator.addStepHandler(this::fill);
+        integrator.addEventDetector(new SeparationDetector(path.last()));
+        integrator.setMaxEvaluations(MOST_EVALUATIONS);
+        try {
+            stoppedAt(integrator.integrate(this, start, path.last()));
+        } catch (MathIllegalStateException e) {
+            // an edge flow that no layer can follow: the layer ends where the integration did
+            stoppedAt(lastReached(integrator, start));
+        }
+    }
+
+    private void stoppedAt(ODEState reached) {
+        if (reached.getTime() < path.last()) {
+            stopAt = path.arcAt(reached.getTime());
             logMomentumAtStop = reached.getPrimaryState()[0];
         }
     }
@@ -102,9 +131,10 @@ final class TurbulentLayer implements OrdinaryDifferentialEquation, ODEEventDete
     }
 
     private void fill(ODEStateInterpolator step) {
-        double reached = step.getCurrentState().getTime();
-        while (next < edge.usable && edge.s[next] <= reached) {
-            fill(step.getInterpolatedState(edge.s[next]).getPrimaryState());
+        ODEState reached = step.getCurrentState();
+        for (int number = next - first + 1; number <= reached.getTime(); number++) {
+            ODEState state = number < reached.getTime() ? step.getInterpolatedState(number) : reached;
+            fill(state.getPrimaryState());
         }
     }
 
@@ -132,7 +162,7 @@ final class TurbulentLayer implements OrdinaryDifferentialEquation, ODEEventDete
         double speed = Math.max(edge.speedAt(from), 1e-3);
         for (; next < edge.s.length; next++) {
             double ratio = Math.min(MOST_SLOWING, speed / Math.max(edge.speed[next], 0.1 * speed));
-            set(theta * Math.pow(Math.max(1, ratio), HeadClosure.SEPARATION + 2), SEPARATING);
+            set(theta * Math.pow(Math.max(1, ratio), HeadClosure.SEPARATION + 2), SeparationDetector.SEPARATING);
             layer.regime[next] = Regime.SEPARATED;
             layer.friction[next] = 0;
         }
@@ -144,38 +174,15 @@ final class TurbulentLayer implements OrdinaryDifferentialEquation, ODEEventDete
     }
 
     @Override
-    public double[] computeDerivatives(double s, double[] state) {
+    public double[] computeDerivatives(double number, double[] state) {
+        path.moveTo(number);
         // trial steps may stray far; bounds keep them finite, accepted steps lie well within
-        double theta = Math.exp(Math.max(-30, Math.min(3, state[0])));
-        double u = Math.max(edge.speedAt(s), SLOWEST);
-        double rise = edge.slopeAt(s) / u;
+        double logMomentum = Math.max(-30, Math.min(3, state[0]));
+        double pace = path.length * Math.exp(-logMomentum);
         double shape = HeadClosure.shapeFactor(state[1]);
-        double growth = 0.5 * HeadClosure.friction(shape, u * theta / viscosity) / theta - (shape + 2) * rise;
-        return new double[] {growth, HeadClosure.entrainment(state[1]) / theta - state[1] * (growth + rise)};
-    }
-
-    @Override
-    public double g(ODEStateAndDerivative state) {
-        return state.getPrimaryState()[1] - SEPARATING;
-    }
-
-    @Override
-    public AdaptableInterval getMaxCheckInterval() {
-        return AdaptableInterval.of(edge.s[edge.usable - 1]);
-    }
-
-    @Override
-    public int getMaxIterationCount() {
-        return 50;
-    }
-
-    @Override
-    public BracketedUnivariateSolver<UnivariateFunction> getSolver() {
-        return solver;
-    }
-
-    @Override
-    public ODEEventHandler getHandler() {
-        return (state, detector, increasing) -> Action.STOP;
+        double friction = HeadClosure.frictionByLog(shape, path.here + logMomentum - logViscosity);
+        double growth = 0.5 * friction * pace - (shape + 2) * path.rise;
+        double drawn = HeadClosure.entrainment(state[1]) * pace;
+        return new double[] {growth, drawn - state[1] * (growth + path.rise)};
     }
 }

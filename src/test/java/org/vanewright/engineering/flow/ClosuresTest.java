@@ -164,4 +164,42 @@ class ClosuresTest {
             }
         }
     }
+
+    /** Whether steps go from station to station, to halves and quarters, or adapt themselves to a thin layer. */
+    @ParameterizedTest
+    @ValueSource(doubles = {1e-5, 1e-6, 1e-7, 1e-9})
+    void aTurbulentLayerHardlyDependsOnItsStations(double viscosity) {
+        Layer fine = slowing(400, viscosity);
+        assertThat(fine.attached()).isTrue();
+        for (int pieces : new int[] {50, 100, 200}) {
+            Layer layer = slowing(pieces, viscosity);
+            double momentum = fine.momentum[400];
+            assertThat(layer.momentum[pieces]).as("%s pieces", pieces).isCloseTo(momentum, within(1e-3 * momentum));
+            assertThat(layer.shape[pieces]).isCloseTo(fine.shape[400], within(1e-3));
+        }
+    }
+
+    /** Turbulent from the same place with the same thickness, whatever the stations. */
+    private static Layer slowing(int pieces, double viscosity) {
+        double[] s = new double[pieces + 1];
+        double[] u = new double[pieces + 1];
+        for (int i = 0; i <= pieces; i++) {
+            s[i] = (double) i / pieces;
+            u[i] = 1 - 0.2 * s[i] * s[i];
+        }
+        Layer layer = new Layer(new EdgeFlow(s, u, s, new double[pieces + 1]));
+        layer.transition = 0.1;
+        layer.momentumAtTransition = 0.7 * Math.sqrt(0.1 * viscosity);
+        int first = (int) Math.ceil(0.1 * pieces + 1e-9);
+        TurbulentLayer.follow(layer, viscosity, first, 1e-8);
+        return layer;
+    }
+
+    @Test
+    void tabulatedEntrainmentIsHeads() {
+        for (double h1 = 3.2; h1 < 20; h1 += 0.013) {
+            double exact = 0.0306 * Math.pow(h1 - 3, -0.6169);
+            assertThat(HeadClosure.entrainment(h1)).isCloseTo(exact, within(1e-8 * exact));
+        }
+    }
 }

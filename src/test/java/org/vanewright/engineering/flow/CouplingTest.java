@@ -3,7 +3,7 @@ package org.vanewright.engineering.flow;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.Random;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -43,25 +43,43 @@ class CouplingTest {
                 .isSortedAccordingTo((a, b) -> Double.compare(a.angleOfAttackDeg(), b.angleOfAttackDeg()));
     }
 
-    /** The law's linear equations are the smoothed ones of both laws. */
-    @Test
-    void theLawOfInteractionIsSolved() {
-        OuterResponse outer = new OuterResponse(FLOW.potential());
-        double[] arc = outer.grid.arc();
-        Random chance = new Random(11);
-        double[] change = chance.doubles(arc.length).toArray();
-        double[] over =
-                IntStream.range(0, arc.length).mapToDouble(i -> 1e-4 * i).toArray();
-        double[] gain = chance.doubles(arc.length, 0, 0.02).toArray();
-        double[] step = new Interaction(outer, Diffusion.diagonals(over, arc), gain).step(change);
-        double[] answer = new double[arc.length];
-        for (int i = 0; i < answer.length; i++) {
-            answer[i] = gain[i] * DenseFactorisation.dot(outer.at(i), step, 0, step.length);
+    /** A step that the layers are seen to answer is what the law makes of the change that is left. */
+    @ParameterizedTest
+    @ValueSource(doubles = {-2, 2, 5, 11})
+    void theLawOfInteractionIsThatOfThePasses(double angleDeg) {
+        FlowCondition tripped = new FlowCondition(3e6, new Transition(0.2, 0.2));
+        Coupling coupling = FLOW.coupling(tripped);
+        OuterResponse outer = new OuterResponse(FLOW.potential(), false);
+        CoupledFlow agreed = FLOW.coupledAt(Math.toRadians(angleDeg), tripped, null);
+        double[] at = agreed.displaced();
+        double[] step = new double[at.length];
+        for (int i = 0; i < at.length; i++) {
+            double behind = FLOW.potential().geometry().x[outer.grid.end(i)] - 0.3;
+            step[i] = 1e-4 * at[i] * (behind > 0 ? behind * behind : 0);
         }
-        double[] smoothed = Diffusion.of(answer, over, arc);
-        for (int i = 0; i < step.length; i++) {
-            assertThat(step[i] - smoothed[i]).isCloseTo(change[i], within(1e-9));
-        }
+        double[] before = felt(coupling, outer, agreed, at);
+        double[] after = felt(coupling, outer, agreed, sum(at, step, 1));
+        double[] left = sum(step, sum(after, before, -1), -1);
+        double[] found =
+                new Displacement(agreed, outer.grid, 1 / 3e6).interaction(outer).step(left);
+        double largest = largest(step);
+        assertThat(largest(sum(found, step, -1))).isLessThan(0.1 * largest);
+        assertThat(largest(sum(left, step, -1))).isGreaterThan(0.2 * largest);
+    }
+
+    private static double[] felt(Coupling coupling, OuterResponse outer, CoupledFlow at, double[] displaced) {
+        PanelSolution flow = FLOW.potential().at(at.outer().angleRad(), outer.to(displaced));
+        return new Displacement(coupling.pass(flow, displaced), outer.grid, 1 / 3e6).felt();
+    }
+
+    private static double[] sum(double[] a, double[] b, double factor) {
+        return IntStream.range(0, a.length)
+                .mapToDouble(i -> a[i] + factor * b[i])
+                .toArray();
+    }
+
+    private static double largest(double[] values) {
+        return DoubleStream.of(values).map(Math::abs).max().orElseThrow();
     }
 
     /** A displaced flow without kinks is known everywhere from the grid's places. */
@@ -72,7 +90,7 @@ class CouplingTest {
         double[] everywhere = IntStream.range(0, arc.length)
                 .mapToDouble(i -> 0.004 * Math.sin(2 * arc[i]))
                 .toArray();
-        OuterResponse outer = new OuterResponse(flow);
+        OuterResponse outer = new OuterResponse(flow, true);
         double[] picked = IntStream.range(0, outer.grid.arc().length)
                 .mapToDouble(k -> everywhere[outer.grid.end(k)])
                 .toArray();

@@ -40,7 +40,7 @@ class PolarTest {
         Polar polar = Polar.sweep(FLOW, FlowCondition.free(3e6), -4, 12, 21);
         assertThat(polar.points()).allSatisfy(p -> assertThat(p.residual()).isLessThan(Coupling.TOLERANCE));
         assertThat(polar.points().stream().mapToInt(PolarPoint::iterations).sum())
-                .isLessThan(21 * 4);
+                .isLessThan(21 * 3);
     }
 
     @Test
