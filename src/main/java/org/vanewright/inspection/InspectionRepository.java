@@ -1,6 +1,7 @@
 package org.vanewright.inspection;
 
 import java.time.Clock;
+import java.util.Collection;
 import java.util.List;
 import java.util.regex.Pattern;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -41,6 +42,13 @@ class InspectionRepository extends RevisionRepository<InspectionDocument> {
         return SLUG.matcher(slug).matches()
                 ? publishedLinked("inspection_installation", "installation_slug", slug, MOST)
                 : List.of();
+    }
+
+    /** Published inspections of any revision of each installation, in no order. */
+    public List<Revision<InspectionDocument>> ofInstallations(Collection<String> slugs) {
+        return findAll(refsLinked("inspection_installation", "installation_slug", slugs).values().stream()
+                .flatMap(List::stream)
+                .toList());
     }
 
     /** All published inspections, newest first. */

@@ -1,7 +1,10 @@
 package org.vanewright.installation;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.vanewright.adhesive.AdhesiveDocument;
@@ -99,6 +102,16 @@ public class InstallationService extends RecordService<InstallationDocument> {
     /** The exact revision of its layout, if it names one that may be seen. */
     public Optional<Revision<LayoutDocument>> layout(InstallationDocument installation) {
         return Optional.ofNullable(installation.layout()).flatMap(layouts::find);
+    }
+
+    /** Names of the exact public revisions of layouts that were put on. */
+    public Map<RevisionRef, String> layoutNames(List<Revision<InstallationDocument>> installations) {
+        List<RevisionRef> refs = installations.stream()
+                .flatMap(r -> Stream.ofNullable(r.content().layout()))
+                .distinct()
+                .toList();
+        return layouts.allPublic(refs).stream()
+                .collect(Collectors.toMap(Revision::ref, r -> r.content().name()));
     }
 
     /** The exact revision of its adhesive, if it names one that may be seen. */

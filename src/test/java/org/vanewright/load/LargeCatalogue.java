@@ -42,12 +42,17 @@ public final class LargeCatalogue {
     }
 
     /**
-     * Writes all of it, with the index of the search. The database holds none of it yet.
+     * Writes people and records. The database holds none of them yet.
      *
      * @param progress told in a line what is done
      */
-    public static void write(ApplicationContext service, CatalogueSize size, Consumer<String> progress) {
-        new LargeCatalogue(service, size, progress).write();
+    public static void records(ApplicationContext service, CatalogueSize size, Consumer<String> progress) {
+        new LargeCatalogue(service, size, progress).records();
+    }
+
+    /** Fills the index of the search with what is not in it yet. */
+    public static void index(ApplicationContext service, CatalogueSize size, Consumer<String> progress) {
+        new LargeCatalogue(service, size, progress).index();
     }
 
     /** Addresses and documents of the kinds, as they are written. */
@@ -94,16 +99,20 @@ public final class LargeCatalogue {
             };
         }
 
+        /** The cursor of the list's page behind one, by its number. */
+        public String cursor(CatalogueSize size, int number) {
+            return BulkRevisions.cursor(Invention.publishedAt(number, count(size), ordinal()), slug(size, number));
+        }
+
         /** The slug of one by its number. */
         public String slug(CatalogueSize size, int number) {
             return Invention.ref(documents(size).apply(number).name()).slug();
         }
     }
 
-    private void write() {
+    private void records() {
         Instant begun = Instant.now();
-        BulkEntries entries = new BulkEntries(service);
-        entries.awaitOwn();
+        new BulkEntries(service).awaitOwn();
         owners = BulkPeople.add(
                 service.getBean(DataSource.class),
                 size.people(),
@@ -114,9 +123,11 @@ public final class LargeCatalogue {
             write(kind);
             told(kind.count(size) + " " + kind.plural(), from);
         }
-        Instant from = Instant.now();
-        told(entries.fill() + " entries of the search", from);
-        told("all of it", begun);
+    }
+
+    private void index() {
+        Instant begun = Instant.now();
+        told(new BulkEntries(service).fill() + " entries of the search", begun);
     }
 
     private String person(int number) {

@@ -41,7 +41,8 @@ class SmallCatalogueTest {
 
     @BeforeAll
     void write() {
-        LargeCatalogue.write(service, SIZE, line -> {});
+        LargeCatalogue.records(service, SIZE, line -> {});
+        LargeCatalogue.index(service, SIZE, line -> {});
     }
 
     @AfterAll
@@ -101,7 +102,16 @@ class SmallCatalogueTest {
     /** Most statements of a page, the same however much is published: each list is full, each record is used by others. */
     @ParameterizedTest
     @CsvSource({
+        "/, 40",
         "/airframes, 12",
+        "/layouts, 12",
+        "/people, 12",
+        "/evidence, 12",
+        "/retention, 12",
+        "/search?q=vane, 12",
+        "/search, 12",
+        "/feed.atom, 12",
+        "/sitemap.xml, 12",
     })
     void aPageAsksSoManyStatements(String path, int most) {
         String word = "small " + path;

@@ -40,6 +40,11 @@ public final class BulkRevisions<T extends RecordContent> {
         return revision;
     }
 
+    /** The address part of the list's page after that record. */
+    public static String cursor(Instant publishedAt, String slug) {
+        return new ListCursor(publishedAt, slug).encode();
+    }
+
     private final class Now extends Clock {
         @Override
         public Instant instant() {

@@ -1,16 +1,62 @@
 package org.vanewright.benchmark.load;
 
-import java.nio.file.Path;
-import org.vanewright.load.CatalogueSize;
+import java.time.Duration;
+import java.util.HashMap;
+import java.util.Map;
 
+/**
+ * Makes the large catalogue where it is not there yet, starts the service on it and asks it for everything that people ask
+ * for; see {@link Settings} for what may be chosen.
+ */
 public final class LoadBenchmark {
     private LoadBenchmark() {}
 
     public static void main(String[] arguments) {
-        CatalogueSize size = CatalogueSize.ofLayouts(Integer.parseInt(arguments[1]), 7);
-        try (LoadDatabase database = LoadDatabase.open(arguments[0], Path.of(arguments[2]))) {
-            LoadCatalogue.ensure(database, size);
-            System.out.println(database.version());
+        Settings settings = Settings.of(arguments);
+        settings.engines().forEach(engine -> run(engine, settings));
+    }
+
+    private static void run(String engine, Settings settings) {
+        try (LoadDatabase database = LoadDatabase.open(engine, settings.directory(engine))) {
+            LoadCatalogue.ensure(database, settings.size());
+            if (settings.rounds() == 0) {
+                return;
+            }
+            String circumstances = LoadTable.circumstances(database, database.version(), settings);
+            try (ServiceUnderLoad service = ServiceUnderLoad.start(database, settings.heapMb())) {
+                System.out.println("\n## " + engine + "\n\n" + circumstances + "\n");
+                Recorder recorder = new Recorder();
+                Scenarios scenarios = new Scenarios(settings.size());
+                Writers writers = new Writers(service.origin(), settings.size(), recorder);
+                if (settings.soak().isZero()) {
+                    System.out.println(LoadTable.of(recorder, measured(service, scenarios, writers, settings, recorder)));
+                } else {
+                    Soak.run(service, scenarios, writers, settings, recorder);
+                    System.out.println("\n" + LoadTable.of(recorder, Map.of()));
+                }
+                System.out.printf("resident after all: %d MB%n", service.residentKb() / 1024);
+            }
         }
+    }
+
+    private static Map<String, Duration> measured(
+            ServiceUnderLoad service, Scenarios scenarios, Writers writers, Settings settings, Recorder recorder) {
+        Load load = new Load(service.origin(), settings.clients(), recorder);
+        Map<String, Duration> measured = new HashMap<>();
+        for (int round = 0; round < settings.rounds(); round++) {
+            run(new Scenarios.Named(Scenarios.EMPTY, scenarios::empty), load, settings, measured);
+            for (Scenarios.Named each : scenarios.all(writers)) {
+                if (settings.only().matcher(each.name()).find()) {
+                    run(each, load, settings, measured);
+                }
+            }
+        }
+        return measured;
+    }
+
+    private static void run(Scenarios.Named each, Load load, Settings settings, Map<String, Duration> measured) {
+        load.run(each.scenario(), settings.warmUp(), settings.measured());
+        String group = each.name().replace("template ", "template, ").replace("others", "other");
+        measured.merge(group, settings.measured(), Duration::plus);
     }
 }

@@ -14,6 +14,9 @@ import org.vanewright.load.LargeCatalogue;
 
 /** Writes the invented catalogue into a database that has none; what is there already is kept. */
 final class LoadCatalogue {
+    /** What was begun and is not there is begun again from an empty database; an index may be filled up. */
+    private static final String RECORDS = "records.txt";
+
     private static final String COMPLETE = "catalogue.txt";
 
     private LoadCatalogue() {}
@@ -30,14 +33,14 @@ final class LoadCatalogue {
                 System.out.println("kept from before: " + there);
                 return;
             }
-            write(database, size);
+            write(database, size, database.directory().resolve(RECORDS));
             Files.writeString(mark, size.toString());
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
-    private static void write(LoadDatabase database, CatalogueSize size) {
+    private static void write(LoadDatabase database, CatalogueSize size, Path records) throws IOException {
         Instant begun = Instant.now();
         String url = database.isPostgres() ? database.url() + "?reWriteBatchedInserts=true" : database.url();
         try (ConfigurableApplicationContext service = SpringApplication.run(
@@ -51,7 +54,11 @@ final class LoadCatalogue {
                 "--vanewright.jobs.threads=0",
                 "--spring.main.banner-mode=off",
                 "--logging.level.root=warn")) {
-            LargeCatalogue.write(service, size, line -> System.out.println("  " + line));
+            if (!Files.exists(records)) {
+                LargeCatalogue.records(service, size, line -> System.out.println("  " + line));
+                Files.writeString(records, size.toString());
+            }
+            LargeCatalogue.index(service, size, line -> System.out.println("  " + line));
         }
         database.execute(database.isPostgres() ? "vacuum analyze" : "analyze");
         Runtime now = Runtime.getRuntime();
