@@ -50,9 +50,4 @@ class InspectionRepository extends RevisionRepository<InspectionDocument> {
                 .flatMap(List::stream)
                 .toList());
     }
-
-    /** All published inspections, newest first. */
-    public List<Revision<InspectionDocument>> allPublished() {
-        return newestPublished(MOST);
-    }
 }

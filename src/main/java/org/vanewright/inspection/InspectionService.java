@@ -156,9 +156,4 @@ public class InspectionService extends RecordService<InspectionDocument> {
         return installations.allPublic(refs).stream()
                 .collect(Collectors.toMap(Revision::ref, r -> r.content().name()));
     }
-
-    /** All that are published, by hours flown. */
-    public List<Revision<InspectionDocument>> allPublished() {
-        return inspections.allPublished().stream().sorted(BY_HOURS).toList();
-    }
 }

@@ -204,6 +204,11 @@ public abstract class RecordService<T extends RecordContent> {
         return records.listHeads(cursor, limit);
     }
 
+    /** Another text whenever other revisions are published than before, in one look at an index. */
+    public String publishedState() {
+        return records.publishedState();
+    }
+
     /** How many records have a published revision. */
     public int countPublished() {
         return records.countPublished();

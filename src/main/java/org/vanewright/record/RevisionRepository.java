@@ -175,6 +175,14 @@ public abstract class RevisionRepository<T extends RecordContent> {
         }
     }
 
+    /** Another text whenever other revisions are published than before. */
+    public String publishedState() {
+        return jdbc.sql("select count(*) as published, max(published_at) as newest from " + table
+                        + " where state = 'PUBLISHED'")
+                .query((row, n) -> row.getLong("published") + " " + row.getString("newest"))
+                .single();
+    }
+
     /** How many records have a published revision. */
     public int countPublished() {
         return jdbc.sql("select count(*) from " + table + " where state = 'PUBLISHED'")

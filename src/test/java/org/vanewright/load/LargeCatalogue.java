@@ -5,20 +5,28 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import javax.sql.DataSource;
+import org.jspecify.annotations.Nullable;
 import org.springframework.context.ApplicationContext;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.transaction.PlatformTransactionManager;
 import org.springframework.transaction.support.TransactionTemplate;
 import org.vanewright.account.BulkPeople;
+import org.vanewright.campaign.CampaignService;
+import org.vanewright.campaign.reduction.CampaignSummaries;
 import org.vanewright.catalogue.search.BulkEntries;
+import org.vanewright.layout.LayoutFigures;
+import org.vanewright.layout.LayoutService;
 import org.vanewright.record.BulkRevisions;
 import org.vanewright.record.CanonicalJson;
 import org.vanewright.record.PersonRef;
 import org.vanewright.record.RecordContent;
+import org.vanewright.record.RecordPage;
 import org.vanewright.record.Records;
+import org.vanewright.record.RevisionHead;
 import org.vanewright.record.RevisionRepository;
 
 /**
@@ -50,7 +58,7 @@ public final class LargeCatalogue {
         new LargeCatalogue(service, size, progress).records();
     }
 
-    /** Fills the index of the search with what is not in it yet. */
+    /** Fills what lists say and the index of the search with what is not in them yet. */
     public static void index(ApplicationContext service, CatalogueSize size, Consumer<String> progress) {
         new LargeCatalogue(service, size, progress).index();
     }
@@ -127,7 +135,25 @@ public final class LargeCatalogue {
 
     private void index() {
         Instant begun = Instant.now();
+        LayoutFigures figures = service.getBean(LayoutFigures.class);
+        LayoutService layouts = service.getBean(LayoutService.class);
+        CampaignSummaries campaigns = service.getBean(CampaignSummaries.class);
+        everyPage(cursor -> layouts.list(cursor, RevisionRepository.LARGEST_PAGE), figures::of);
+        everyPage(
+                cursor -> service.getBean(CampaignService.class).listHeads(cursor, RevisionRepository.LARGEST_PAGE),
+                heads -> campaigns.of(heads.stream().map(RevisionHead::ref).toList()));
+        told("what lists say", begun);
+        begun = Instant.now();
         told(new BulkEntries(service).fill() + " entries of the search", begun);
+    }
+
+    private <R> void everyPage(Function<@Nullable String, RecordPage<R>> list, Consumer<List<R>> work) {
+        String cursor = null;
+        do {
+            RecordPage<R> page = list.apply(cursor);
+            together.executeWithoutResult(status -> work.accept(page.items()));
+            cursor = page.nextCursor();
+        } while (cursor != null);
     }
 
     private String person(int number) {

@@ -15,7 +15,7 @@ import org.vanewright.load.LargeCatalogue;
 /** Writes the invented catalogue into a database that has none; what is there already is kept. */
 final class LoadCatalogue {
     /** What was begun and is not there is begun again from an empty database; an index may be filled up. */
-    private static final String RECORDS = "records.txt";
+    static final String RECORDS = "records.txt";
 
     private static final String COMPLETE = "catalogue.txt";
 

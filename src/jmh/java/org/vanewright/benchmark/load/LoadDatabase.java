@@ -13,6 +13,7 @@ import java.sql.Statement;
 import java.time.Duration;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
+import org.springframework.util.FileSystemUtils;
 
 /** A database that is kept between runs. PostgreSQL runs from embedded binaries, with every commit on disk. */
 final class LoadDatabase implements AutoCloseable {
@@ -34,6 +35,10 @@ final class LoadDatabase implements AutoCloseable {
     /** @param engine {@code postgresql} or {@code h2} */
     static LoadDatabase open(String engine, Path directory) {
         try {
+            if (!Files.exists(directory.resolve(LoadCatalogue.RECORDS))) {
+                // Whatever was begun there was not ended.
+                FileSystemUtils.deleteRecursively(directory);
+            }
             Files.createDirectories(directory);
             if (engine.equals("h2")) {
                 return new LoadDatabase(

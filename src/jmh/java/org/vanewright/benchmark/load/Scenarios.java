@@ -20,7 +20,7 @@ final class Scenarios {
         "change:2-4"
     };
     private static final String[] OTHERS = {
-        "/", "/people", "/evidence", "/retention", "/feed.atom", "/sitemap.xml", "/campaigns/compare"
+        "/", "/people", "/evidence", "/retention", "/feed.atom", "/sitemap.xml", "/compare"
     };
     private static final int WARM = 20;
     private static final int STRIDE = 7919;

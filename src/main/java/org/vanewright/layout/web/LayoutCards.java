@@ -3,30 +3,25 @@ package org.vanewright.layout.web;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 import org.springframework.stereotype.Component;
 import org.vanewright.layout.FlightEvidence;
 import org.vanewright.layout.LayoutDocument;
-import org.vanewright.layout.LayoutPlanner;
+import org.vanewright.layout.LayoutFigures;
 import org.vanewright.platform.Thumbnails;
 import org.vanewright.record.Revision;
 import org.vanewright.record.RevisionRef;
-import org.vanewright.record.Summaries;
 
 /** Layouts as lists show them, in as many statements however many there are. */
 @Component
 class LayoutCards {
-    private static final Summaries.Kind<Figures> FIGURES = new Summaries.Kind<>("layout", 1, Figures.class);
+    private static final LayoutFigures.Figures UNPLACED =
+            new LayoutFigures.Figures("an airframe that does not carry it", 0);
 
-    private final LayoutPlanner planner;
-    private final Summaries summaries;
+    private final LayoutFigures figures;
     private final List<FlightEvidence> evidence;
 
-    LayoutCards(LayoutPlanner planner, Summaries summaries, List<FlightEvidence> evidence) {
-        this.planner = planner;
-        this.summaries = summaries;
+    LayoutCards(LayoutFigures figures, List<FlightEvidence> evidence) {
+        this.figures = figures;
         this.evidence = List.copyOf(evidence);
     }
 
@@ -41,42 +36,21 @@ class LayoutCards {
     public record Card(
             Revision<LayoutDocument> revision, String airframeName, int devices, String picture, int results) {}
 
-    /** What placing its devices comes to; none where they cannot be placed. */
-    record Figures(String airframeName, int devices) {}
-
     List<Card> of(List<Revision<LayoutDocument>> layouts) {
-        Map<RevisionRef, Figures> figures = summaries.of(
-                FIGURES, layouts.stream().map(Revision::ref).toList(), missing -> figures(layouts, missing));
+        Map<RevisionRef, LayoutFigures.Figures> known = figures.of(layouts);
         Map<String, Integer> results = new HashMap<>();
         List<String> slugs = layouts.stream().map(Revision::slug).toList();
         evidence.forEach(e -> e.of(slugs).forEach((slug, found) -> results.merge(slug, found.size(), Integer::sum)));
         return layouts.stream()
                 .map(r -> {
-                    Figures known = figures.getOrDefault(r.ref(), new Figures("an airframe it does not fit", 0));
+                    LayoutFigures.Figures own = known.getOrDefault(r.ref(), UNPLACED);
                     return new Card(
                             r,
-                            known.airframeName(),
-                            known.devices(),
+                            own.airframeName(),
+                            own.devices(),
                             Thumbnails.address("layouts", r),
                             results.getOrDefault(r.slug(), 0));
                 })
                 .toList();
-    }
-
-    private Map<RevisionRef, Figures> figures(List<Revision<LayoutDocument>> layouts, List<RevisionRef> wanted) {
-        Map<RevisionRef, Revision<LayoutDocument>> byRef =
-                layouts.stream().collect(Collectors.toMap(Revision::ref, Function.identity()));
-        Map<RevisionRef, Figures> figures = new HashMap<>();
-        planner.plans(wanted.stream()
-                        .map(ref -> Objects.requireNonNull(byRef.get(ref)))
-                        .toList())
-                .forEach((ref, plan) -> figures.put(
-                        ref,
-                        new Figures(
-                                plan.airframe().content().name(),
-                                plan.surfaces().stream()
-                                        .mapToInt(s -> s.placement().stations().size())
-                                        .sum())));
-        return figures;
     }
 }
