@@ -35,6 +35,7 @@ import org.vanewright.record.RevisionRepository;
  */
 public final class LargeCatalogue {
     private static final int AT_ONCE = 500;
+    private static final int PART = 25;
 
     private final ApplicationContext service;
     private final CatalogueSize size;
@@ -151,7 +152,11 @@ public final class LargeCatalogue {
         String cursor = null;
         do {
             RecordPage<R> page = list.apply(cursor);
-            together.executeWithoutResult(status -> work.accept(page.items()));
+            List<R> items = page.items();
+            IntStream.rangeClosed(0, (items.size() - 1) / PART)
+                    .parallel()
+                    .mapToObj(i -> items.subList(i * PART, Math.min(items.size(), (i + 1) * PART)))
+                    .forEach(part -> together.executeWithoutResult(status -> work.accept(part)));
             cursor = page.nextCursor();
         } while (cursor != null);
     }

@@ -8,17 +8,24 @@ import java.util.concurrent.atomic.AtomicBoolean;
 /** A closed loop: each client asks again as soon as it has its answer. */
 final class Load {
     private final List<Visitor> visitors = new ArrayList<>();
+    private final ServiceUnderLoad service;
     private final Recorder recorder;
 
-    Load(String origin, int clients, Recorder recorder) {
+    Load(ServiceUnderLoad service, int clients, Recorder recorder) {
+        this.service = service;
         this.recorder = recorder;
+        String origin = service.origin();
         for (int i = 0; i < clients; i++) {
             visitors.add(new Visitor(origin, 1000 + i, recorder));
         }
     }
 
-    /** Runs it, measuring after the warm-up. */
-    void run(Scenarios.Scenario scenario, Duration warmUp, Duration measured) {
+    /**
+     * Runs it, measuring after the warm-up.
+     *
+     * @return milliseconds of processor time that the service took while it was measured
+     */
+    long run(Scenarios.Scenario scenario, Duration warmUp, Duration measured) {
         AtomicBoolean done = new AtomicBoolean();
         List<Thread> threads = new ArrayList<>();
         for (Visitor visitor : visitors) {
@@ -31,11 +38,14 @@ final class Load {
             thread.start();
         }
         ServiceUnderLoad.pause(warmUp);
+        long before = service.processorMillis();
         recorder.measure(true);
         ServiceUnderLoad.pause(measured);
         recorder.measure(false);
+        long took = service.processorMillis() - before;
         done.set(true);
         threads.forEach(Load::join);
+        return took;
     }
 
     private static void join(Thread thread) {

@@ -39,10 +39,17 @@ public final class LoadBenchmark {
         }
     }
 
-    private static Map<String, Duration> measured(
+    /** For how long a kind of request was measured, and the processor time of the service meanwhile. */
+    record Spent(Duration time, long processorMillis) {
+        Spent plus(Spent other) {
+            return new Spent(time.plus(other.time), processorMillis + other.processorMillis);
+        }
+    }
+
+    private static Map<String, Spent> measured(
             ServiceUnderLoad service, Scenarios scenarios, Writers writers, Settings settings, Recorder recorder) {
-        Load load = new Load(service.origin(), settings.clients(), recorder);
-        Map<String, Duration> measured = new HashMap<>();
+        Load load = new Load(service, settings.clients(), recorder);
+        Map<String, Spent> measured = new HashMap<>();
         for (int round = 0; round < settings.rounds(); round++) {
             run(new Scenarios.Named(Scenarios.EMPTY, scenarios::empty), load, settings, measured);
             for (Scenarios.Named each : scenarios.all(writers)) {
@@ -54,9 +61,9 @@ public final class LoadBenchmark {
         return measured;
     }
 
-    private static void run(Scenarios.Named each, Load load, Settings settings, Map<String, Duration> measured) {
-        load.run(each.scenario(), settings.warmUp(), settings.measured());
+    private static void run(Scenarios.Named each, Load load, Settings settings, Map<String, Spent> measured) {
+        long processor = load.run(each.scenario(), settings.warmUp(), settings.measured());
         String group = each.name().replace("template ", "template, ").replace("others", "other");
-        measured.merge(group, settings.measured(), Duration::plus);
+        measured.merge(group, new Spent(settings.measured(), processor), Spent::plus);
     }
 }

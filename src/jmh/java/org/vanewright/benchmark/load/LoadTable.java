@@ -20,13 +20,13 @@ final class LoadTable {
     private LoadTable() {}
 
     /**
-     * @param seconds for which each kind of request was measured, by the label's beginning
+     * @param spent on each kind of request, by the label's beginning
      */
-    static String of(Recorder recorder, Map<String, Duration> seconds) {
+    static String of(Recorder recorder, Map<String, LoadBenchmark.Spent> spent) {
         double empty = recorder.of(Scenarios.EMPTY).millis(95);
         StringBuilder table = new StringBuilder(
-                "| request | per second | p50, ms | p95, ms | p99, ms | p95 over the empty page's | kB an answer | failed |\n"
-                        + "| --- | --- | --- | --- | --- | --- | --- | --- |\n");
+                "| request | per second | p50, ms | p95, ms | p99, ms | p95 over the empty page's | kB an answer | processor of the service, ms | failed |\n"
+                        + "| --- | --- | --- | --- | --- | --- | --- | --- | --- |\n");
         Map<String, Recorder.Noted> rows = new TreeMap<>(Comparator.comparing(LoadTable::place).thenComparing(l -> l));
         recorder.all().forEach((label, noted) -> {
             rows.put(label, noted);
@@ -38,26 +38,32 @@ final class LoadTable {
                 all.failures.addAndGet(noted.failures.get());
             }
         });
+        Map<String, Long> answers = new TreeMap<>();
+        recorder.all().forEach((label, noted) ->
+                answers.merge(group(label), noted.micros.getTotalCount(), Long::sum));
         rows.forEach((label, noted) -> {
             if (noted.micros.getTotalCount() > 0) {
-                table.append(row(label, noted, empty, seconds.getOrDefault(group(label), Duration.ofSeconds(1))));
+                LoadBenchmark.Spent own = spent.getOrDefault(
+                        group(label), new LoadBenchmark.Spent(Duration.ofSeconds(1), 0));
+                table.append(row(label, noted, empty, own, answers.getOrDefault(group(label), 1L)));
             }
         });
         return table.toString();
     }
 
-    private static String row(String label, Recorder.Noted noted, double empty, Duration measured) {
+    private static String row(String label, Recorder.Noted noted, double empty, LoadBenchmark.Spent spent, long answers) {
         Histogram micros = noted.micros;
         return String.format(
                 Locale.ROOT,
-                "| %s | %.1f | %.1f | %.1f | %.1f | %.1f | %.1f | %d |%n",
+                "| %s | %.1f | %.1f | %.1f | %.1f | %.1f | %.1f | %s | %d |%n",
                 label.contains(": ") ? "– " + label.replaceFirst("^.*?: ", "") + " (" + group(label) + ")" : label,
-                micros.getTotalCount() * 1000.0 / measured.toMillis(),
+                micros.getTotalCount() * 1000.0 / spent.time().toMillis(),
                 noted.millis(50),
                 noted.millis(95),
                 noted.millis(99),
                 noted.millis(95) / empty,
                 noted.bytes.get() / 1024.0 / micros.getTotalCount(),
+                label.contains(": ") ? "" : String.format(Locale.ROOT, "%.1f", (double) spent.processorMillis() / answers),
                 noted.failures.get());
     }
 

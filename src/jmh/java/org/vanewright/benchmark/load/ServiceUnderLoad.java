@@ -132,6 +132,15 @@ final class ServiceUnderLoad implements AutoCloseable {
         return Long.parseLong(used.group(1));
     }
 
+    /** Milliseconds of processor time that the process has had, which tell more than the clock where others want it, too. */
+    long processorMillis() {
+        return process.toHandle()
+                .info()
+                .totalCpuDuration()
+                .orElse(Duration.ZERO)
+                .toMillis();
+    }
+
     /** Kilobytes of memory that the process holds. */
     long residentKb() {
         try {

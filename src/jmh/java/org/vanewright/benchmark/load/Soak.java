@@ -20,7 +20,7 @@ final class Soak {
         SimpleRegression resident = new SimpleRegression();
         Thread watch = new Thread(() -> watch(service, settings.soak(), done, heap, resident, recorder));
         watch.start();
-        new Load(service.origin(), settings.clients(), recorder)
+        new Load(service, settings.clients(), recorder)
                 .run(scenarios.mixture(writers), Duration.ofSeconds(1), settings.soak());
         done.set(true);
         try {
