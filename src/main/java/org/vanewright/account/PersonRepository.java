@@ -183,8 +183,8 @@ class PersonRepository {
     /** By name, then by id, those behind somebody; everybody from the start where that is null. */
     List<Person> byName(@Nullable Person after, int most) {
         String where = after == null ? "" : " where lower(name) > :name or lower(name) = :name and id > :id";
-        JdbcClient.StatementSpec asked = jdbc.sql(COLUMNS + where
-                        + " order by lower(name), id fetch first :most rows only")
+        JdbcClient.StatementSpec asked = jdbc.sql(
+                        COLUMNS + where + " order by lower(name), id fetch first :most rows only")
                 .param("most", most);
         if (after != null) {
             asked = asked.param("name", after.name().toLowerCase(Locale.ROOT)).param("id", after.id());

@@ -34,8 +34,7 @@ public class LayoutFigures {
 
     /** Of public revisions, in as many statements however many there are; those that cannot be placed are left out. */
     public Map<RevisionRef, Figures> of(List<Revision<LayoutDocument>> layouts) {
-        return summaries.of(
-                KIND, layouts.stream().map(Revision::ref).toList(), missing -> figures(layouts, missing));
+        return summaries.of(KIND, layouts.stream().map(Revision::ref).toList(), missing -> figures(layouts, missing));
     }
 
     private Map<RevisionRef, Figures> figures(List<Revision<LayoutDocument>> layouts, List<RevisionRef> wanted) {

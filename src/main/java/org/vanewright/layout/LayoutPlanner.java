@@ -57,10 +57,8 @@ public class LayoutPlanner {
      * @return by revision; those that cannot be placed are left out
      */
     public Map<RevisionRef, LayoutPlan> plans(List<Revision<LayoutDocument>> layouts) {
-        Map<RevisionRef, Revision<AirframeDocument>> carrying = byRef(airframes.allPublic(layouts.stream()
-                .map(r -> r.content().airframe())
-                .distinct()
-                .toList()));
+        Map<RevisionRef, Revision<AirframeDocument>> carrying = byRef(airframes.allPublic(
+                layouts.stream().map(r -> r.content().airframe()).distinct().toList()));
         Map<RevisionRef, Revision<DeviceDocument>> carried = byRef(devices.allPublic(layouts.stream()
                 .flatMap(r -> r.content().rows().stream())
                 .flatMap(row -> Stream.ofNullable(row.device()))
@@ -105,9 +103,7 @@ public class LayoutPlanner {
     }
 
     private static List<Revision<DeviceDocument>> devices(
-            LayoutDocument layout,
-            Function<RevisionRef, Optional<Revision<DeviceDocument>>> devices,
-            Checks checks) {
+            LayoutDocument layout, Function<RevisionRef, Optional<Revision<DeviceDocument>>> devices, Checks checks) {
         List<Revision<DeviceDocument>> found = new ArrayList<>();
         for (int i = 0; i < layout.rows().size(); i++) {
             RevisionRef ref = Objects.requireNonNull(layout.rows().get(i).device());

@@ -24,8 +24,10 @@ public class RetentionService {
     private static final int MOST_GROUPS = 20;
 
     private final Watch watch;
-    private final Cache<String, RetentionStudy> kept =
-            Caffeine.newBuilder().maximumWeight(KEPT_DEVICES).weigher(RetentionService::devices).build();
+    private final Cache<String, RetentionStudy> kept = Caffeine.newBuilder()
+            .maximumWeight(KEPT_DEVICES)
+            .weigher(RetentionService::devices)
+            .build();
 
     RetentionService(Watch watch) {
         this.watch = watch;

@@ -58,10 +58,13 @@ public class Contributions {
             Map<String, Integer> counts =
                     counts(looked.stream().map(k -> k.person().id()).toList());
             looked.stream()
-                    .filter(k -> everybody && k.member() || counts.containsKey(k.person().id()))
+                    .filter(k -> everybody && k.member()
+                            || counts.containsKey(k.person().id()))
                     .forEach(k -> shown.add(new Contributor(
                             k.person(), counts.getOrDefault(k.person().id(), 0))));
-            last = looked.isEmpty() ? last : looked.get(looked.size() - 1).person().id();
+            last = looked.isEmpty()
+                    ? last
+                    : looked.get(looked.size() - 1).person().id();
         } while (shown.size() <= limit && looked.size() == LOOKED_AT);
         return shown.size() <= limit
                 ? new RecordPage<>(List.copyOf(shown), null)

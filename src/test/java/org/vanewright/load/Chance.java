@@ -1,8 +1,8 @@
 package org.vanewright.load;
 
 import java.util.List;
-import java.util.random.RandomGenerator;
 import java.util.SplittableRandom;
+import java.util.random.RandomGenerator;
 
 /** Chance for one document, from the seed, its kind and its number alone, so that any may be made without the others. */
 final class Chance {

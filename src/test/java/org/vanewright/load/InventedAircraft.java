@@ -16,8 +16,18 @@ final class InventedAircraft {
     static final String STABILISER = "Stabiliser";
 
     private static final List<String> KINDS = List.of(
-            "high wing", "low wing", "mid wing", "strut-braced high wing", "parasol", "folding wing", "tandem two-seat",
-            "side-by-side two-seat", "single-seat", "motor glider", "biplane top wing", "tail-dragger");
+            "high wing",
+            "low wing",
+            "mid wing",
+            "strut-braced high wing",
+            "parasol",
+            "folding wing",
+            "tandem two-seat",
+            "side-by-side two-seat",
+            "single-seat",
+            "motor glider",
+            "biplane top wing",
+            "tail-dragger");
     private static final List<String> SECTIONS =
             List.of("4412", "2412", "23012", "4415", "2415", "23015", "4409", "2409", "23018", "4418");
 

@@ -44,7 +44,9 @@ final class InventedFlights {
         int configurations = chance.percent(80) ? 2 : 4;
         PlanDocument plan = plan(number, airframe, flown, measure, configurations, chance);
         return new CampaignDocument(
-                        Invention.name(Invention.place(chance) + " " + measure.label().toLowerCase(java.util.Locale.ROOT), number),
+                        Invention.name(
+                                Invention.place(chance) + " " + measure.label().toLowerCase(java.util.Locale.ROOT),
+                                number),
                         "Invented flights from " + Invention.place(chance) + " in blocks over several days.",
                         plan,
                         true)
@@ -63,7 +65,8 @@ final class InventedFlights {
             }
         }
         boolean stall = measure == Measure.STALL_SPEED;
-        double mass = Math.rint(value(flown.masses() == null ? null : flown.masses().maximumKg()) * 0.93);
+        double mass =
+                Math.rint(value(flown.masses() == null ? null : flown.masses().maximumKg()) * 0.93);
         return new PlanDocument(
                 Invention.ref(flown.name()),
                 measure,

@@ -15,8 +15,18 @@ import org.vanewright.layout.RowDocument;
 /** Layouts: one row or two along the wing, now and then one below the stabiliser. */
 final class InventedLayouts {
     private static final List<String> AIMS = List.of(
-            "short-field trial", "crosswind trial", "slow-flight trial", "aileron trial", "first try", "second try",
-            "summer set", "rain trial", "towing trial", "float trial", "glider-tow set", "spin-margin study");
+            "short-field trial",
+            "crosswind trial",
+            "slow-flight trial",
+            "aileron trial",
+            "first try",
+            "second try",
+            "summer set",
+            "rain trial",
+            "towing trial",
+            "float trial",
+            "glider-tow set",
+            "spin-margin study");
 
     private final CatalogueSize size;
     private final InventedAircraft aircraft;
@@ -67,8 +77,7 @@ final class InventedLayouts {
                 true);
     }
 
-    private RowDocument row(
-            String name, String surface, SurfaceSide side, double from, double to, Chance chance) {
+    private RowDocument row(String name, String surface, SurfaceSide side, double from, double to, Chance chance) {
         int device = chance.below(size.devices());
         boolean pair = InventedVanes.isPair(device);
         Arrangement arrangement = pair ? Arrangement.COMMON_FLOW_DOWN : chance.of(List.of(Arrangement.values()));

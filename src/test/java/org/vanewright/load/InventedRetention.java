@@ -18,7 +18,11 @@ import org.vanewright.installation.TolerancesDocument;
 /** Installations of layouts, and what inspections found of them. */
 final class InventedRetention {
     private static final List<String> ADHESIVES = List.of(
-            "foam tape, 1.1 mm", "foam tape, 0.6 mm", "clear gel-like tape", "thin double-sided tape", "epoxy paste",
+            "foam tape, 1.1 mm",
+            "foam tape, 0.6 mm",
+            "clear gel-like tape",
+            "thin double-sided tape",
+            "epoxy paste",
             "flexible glue");
     private static final LocalDate FIRST_DAY = LocalDate.of(2016, 2, 1);
     private static final int DEVICES_LOST_OF = 8;

@@ -28,8 +28,8 @@ public final class BulkRevisions<T extends RecordContent> {
             throw new IllegalArgumentException("the service would call it otherwise: " + slug);
         }
         now = at;
-        Standing standing = new Standing(
-                owner.id(), Licence.CC_BY_SA_4_0, null, null, at, "Invented reviewer", null, null, null);
+        Standing standing =
+                new Standing(owner.id(), Licence.CC_BY_SA_4_0, null, null, at, "Invented reviewer", null, null, null);
         RevisionRepositoryInserts.Frozen<T> frozen =
                 inserts.frozen(content, owner.name(), null, RecordState.PUBLISHED, t -> standing);
         if (!inserts.insert(slug, 1, frozen)) {

@@ -29,7 +29,8 @@ public final class LoadBenchmark {
                 Scenarios scenarios = new Scenarios(settings.size());
                 Writers writers = new Writers(service.origin(), settings.size(), recorder);
                 if (settings.soak().isZero()) {
-                    System.out.println(LoadTable.of(recorder, measured(service, scenarios, writers, settings, recorder)));
+                    System.out.println(
+                            LoadTable.of(recorder, measured(service, scenarios, writers, settings, recorder)));
                 } else {
                     Soak.run(service, scenarios, writers, settings, recorder);
                     System.out.println("\n" + LoadTable.of(recorder, Map.of()));

@@ -27,8 +27,8 @@ final class LoadCatalogue {
             if (Files.exists(mark)) {
                 String there = Files.readString(mark);
                 if (!there.equals(size.toString())) {
-                    throw new IllegalStateException(
-                            database.directory() + " holds another catalogue; remove it or name another place: " + there);
+                    throw new IllegalStateException(database.directory()
+                            + " holds another catalogue; remove it or name another place: " + there);
                 }
                 System.out.println("kept from before: " + there);
                 return;

@@ -27,7 +27,8 @@ final class LoadTable {
         StringBuilder table = new StringBuilder(
                 "| request | per second | p50, ms | p95, ms | p99, ms | p95 over the empty page's | kB an answer | processor of the service, ms | failed |\n"
                         + "| --- | --- | --- | --- | --- | --- | --- | --- | --- |\n");
-        Map<String, Recorder.Noted> rows = new TreeMap<>(Comparator.comparing(LoadTable::place).thenComparing(l -> l));
+        Map<String, Recorder.Noted> rows =
+                new TreeMap<>(Comparator.comparing(LoadTable::place).thenComparing(l -> l));
         recorder.all().forEach((label, noted) -> {
             rows.put(label, noted);
             String group = group(label);
@@ -39,19 +40,19 @@ final class LoadTable {
             }
         });
         Map<String, Long> answers = new TreeMap<>();
-        recorder.all().forEach((label, noted) ->
-                answers.merge(group(label), noted.micros.getTotalCount(), Long::sum));
+        recorder.all().forEach((label, noted) -> answers.merge(group(label), noted.micros.getTotalCount(), Long::sum));
         rows.forEach((label, noted) -> {
             if (noted.micros.getTotalCount() > 0) {
-                LoadBenchmark.Spent own = spent.getOrDefault(
-                        group(label), new LoadBenchmark.Spent(Duration.ofSeconds(1), 0));
+                LoadBenchmark.Spent own =
+                        spent.getOrDefault(group(label), new LoadBenchmark.Spent(Duration.ofSeconds(1), 0));
                 table.append(row(label, noted, empty, own, answers.getOrDefault(group(label), 1L)));
             }
         });
         return table.toString();
     }
 
-    private static String row(String label, Recorder.Noted noted, double empty, LoadBenchmark.Spent spent, long answers) {
+    private static String row(
+            String label, Recorder.Noted noted, double empty, LoadBenchmark.Spent spent, long answers) {
         Histogram micros = noted.micros;
         return String.format(
                 Locale.ROOT,
@@ -63,7 +64,9 @@ final class LoadTable {
                 noted.millis(99),
                 noted.millis(95) / empty,
                 noted.bytes.get() / 1024.0 / micros.getTotalCount(),
-                label.contains(": ") ? "" : String.format(Locale.ROOT, "%.1f", (double) spent.processorMillis() / answers),
+                label.contains(": ")
+                        ? ""
+                        : String.format(Locale.ROOT, "%.1f", (double) spent.processorMillis() / answers),
                 noted.failures.get());
     }
 
@@ -73,7 +76,15 @@ final class LoadTable {
 
     private static int place(String label) {
         return List.of(
-                        Scenarios.EMPTY, "browse", "search", "show", "other", "template, cold", "template, warm", "API read", "write")
+                        Scenarios.EMPTY,
+                        "browse",
+                        "search",
+                        "show",
+                        "other",
+                        "template, cold",
+                        "template, warm",
+                        "API read",
+                        "write")
                 .indexOf(group(label));
     }
 

@@ -15,8 +15,17 @@ final class Scenarios {
     static final String EMPTY = "empty page";
 
     private static final String[] FACETS = {
-        "kind:layout", "kind:campaign", "kind:device", "basis:type-certificated", "chord:1200-1500", "height:8-10",
-        "planform:ogival", "position:8-12", "arrangement:co-rotating", "flown:flown", "interval:excludes-zero",
+        "kind:layout",
+        "kind:campaign",
+        "kind:device",
+        "basis:type-certificated",
+        "chord:1200-1500",
+        "height:8-10",
+        "planform:ogival",
+        "position:8-12",
+        "arrangement:co-rotating",
+        "flown:flown",
+        "interval:excludes-zero",
         "change:2-4"
     };
     private static final String[] OTHERS = {
@@ -66,9 +75,7 @@ final class Scenarios {
 
     private static Kind some(Visitor visitor) {
         int of = visitor.below(100);
-        return of < 50
-                ? Kind.LAYOUT
-                : of < 65 ? Kind.DEVICE : of < 80 ? Kind.AIRFRAME : Kind.CAMPAIGN;
+        return of < 50 ? Kind.LAYOUT : of < 65 ? Kind.DEVICE : of < 80 ? Kind.AIRFRAME : Kind.CAMPAIGN;
     }
 
     private void browse(Visitor visitor) {
@@ -126,7 +133,8 @@ final class Scenarios {
     /** Of a record's name, without its number. */
     private String[] words(Visitor visitor) {
         Kind kind = some(visitor);
-        String name = kind.documents(size).apply(visitor.below(kind.count(size))).name();
+        String name =
+                kind.documents(size).apply(visitor.below(kind.count(size))).name();
         return name.toLowerCase(Locale.ROOT).replaceFirst(" \\d+$", "").split("[^a-z]+");
     }
 

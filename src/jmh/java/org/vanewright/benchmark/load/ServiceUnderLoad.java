@@ -55,7 +55,8 @@ final class ServiceUnderLoad implements AutoCloseable {
                     // All clients come from one address.
                     "--vanewright.limits.calculations-per-minute=1000000",
                     "--vanewright.limits.renders-per-minute=1000000"));
-            command.addAll(1, Arrays.asList(System.getProperty("load.jvm", "-Dload=1").split(" ")));
+            command.addAll(
+                    1, Arrays.asList(System.getProperty("load.jvm", "-Dload=1").split(" ")));
             Process process = new ProcessBuilder(command)
                     .directory(directory.toFile())
                     .redirectErrorStream(true)
@@ -76,8 +77,8 @@ final class ServiceUnderLoad implements AutoCloseable {
     private static String classPath() {
         return Arrays.stream(System.getProperty("java.class.path").split(File.pathSeparator))
                 .map(entry -> Path.of(entry).toAbsolutePath())
-                .filter(entry -> !Files.isDirectory(entry)
-                        || Files.exists(entry.resolve("org/vanewright/Vanewright.class")))
+                .filter(entry ->
+                        !Files.isDirectory(entry) || Files.exists(entry.resolve("org/vanewright/Vanewright.class")))
                 .map(Path::toString)
                 .collect(Collectors.joining(File.pathSeparator));
     }

@@ -14,7 +14,8 @@ final class Soak {
 
     private Soak() {}
 
-    static void run(ServiceUnderLoad service, Scenarios scenarios, Writers writers, Settings settings, Recorder recorder) {
+    static void run(
+            ServiceUnderLoad service, Scenarios scenarios, Writers writers, Settings settings, Recorder recorder) {
         AtomicBoolean done = new AtomicBoolean();
         SimpleRegression heap = new SimpleRegression();
         SimpleRegression resident = new SimpleRegression();
@@ -45,7 +46,8 @@ final class Soak {
             SimpleRegression heap,
             SimpleRegression resident,
             Recorder recorder) {
-        System.out.println("\n| minute | heap after collection, MB | resident, MB | answers |\n| --- | --- | --- | --- |");
+        System.out.println(
+                "\n| minute | heap after collection, MB | resident, MB | answers |\n| --- | --- | --- | --- |");
         Instant begun = Instant.now();
         Instant next = begun;
         while (!done.get()) {

@@ -102,7 +102,10 @@ final class Visitor {
     }
 
     static String text(HttpResponse<byte[]> answer) {
-        boolean packed = answer.headers().firstValue("Content-Encoding").filter("gzip"::equals).isPresent();
+        boolean packed = answer.headers()
+                .firstValue("Content-Encoding")
+                .filter("gzip"::equals)
+                .isPresent();
         try {
             byte[] plain = packed
                     ? new GZIPInputStream(new ByteArrayInputStream(answer.body())).readAllBytes()

@@ -7,10 +7,10 @@ import java.util.concurrent.atomic.AtomicInteger;
 import org.jsoup.nodes.Element;
 import org.vanewright.account.BulkPeople;
 import org.vanewright.account.NewPeople;
+import org.vanewright.layout.LayoutDocument;
 import org.vanewright.load.CatalogueSize;
 import org.vanewright.load.LargeCatalogue.Kind;
 import org.vanewright.record.CanonicalJson;
-import org.vanewright.layout.LayoutDocument;
 
 /**
  * Members write by programs with tokens they have made; maintainers publish on the page with the token of their session.
@@ -40,10 +40,13 @@ final class Writers {
     void once(Visitor visitor) {
         Pair pair = pairs.computeIfAbsent(visitor, v -> signedIn(pairs.size()));
         int number = written.getAndIncrement();
-        LayoutDocument layout = (LayoutDocument)
-                Kind.LAYOUT.documents(size).apply(number % size.layouts());
+        LayoutDocument layout = (LayoutDocument) Kind.LAYOUT.documents(size).apply(number % size.layouts());
         String text = json.write(new LayoutDocument(
-                "Written under load " + run + " " + number, layout.description(), layout.airframe(), layout.rows(), true));
+                "Written under load " + run + " " + number,
+                layout.description(),
+                layout.airframe(),
+                layout.rows(),
+                true));
         HttpResponse<byte[]> saved =
                 visitor.postJson("write: draft saved", "/api/v1/layouts", text, pair.bearer(), 201);
         String draft = lastOf(saved, "^.*/");
@@ -71,8 +74,17 @@ final class Writers {
 
     private synchronized Pair signedIn(int number) {
         Visitor member = signIn(2 + number);
-        Map<String, String> asked =
-                Map.of("_csrf", token(member, "/account/tokens"), "name", "Load", "read", "true", "submit", "true", "days", "30");
+        Map<String, String> asked = Map.of(
+                "_csrf",
+                token(member, "/account/tokens"),
+                "name",
+                "Load",
+                "read",
+                "true",
+                "submit",
+                "true",
+                "days",
+                "30");
         HttpResponse<byte[]> made = member.postForm("sign-in: token", "/account/tokens", asked, 200);
         Element secret = org.jsoup.Jsoup.parse(Visitor.text(made)).getElementById("secret");
         if (secret == null) {

@@ -44,8 +44,7 @@ class AirframePages {
             Revision<AirframeDocument> revision, @Nullable String picture) {}
 
     @GetMapping("/airframes")
-    String browse(
-            @RequestParam(name = "cursor", required = false) @Nullable String cursor, Model model) {
+    String browse(@RequestParam(name = "cursor", required = false) @Nullable String cursor, Model model) {
         RecordPage<Revision<AirframeDocument>> page = airframes.list(cursor, PER_PAGE);
         List<Card> cards = page.items().stream()
                 .map(r -> new Card(r, hasWing(r.content()) ? Thumbnails.address("airframes", r) : null))

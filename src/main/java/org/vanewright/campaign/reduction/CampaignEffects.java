@@ -32,16 +32,17 @@ class CampaignEffects implements MeasuredEffects {
         return switch (kind) {
             case LAYOUT -> Optional.of(ofLayout(slug));
             case CAMPAIGN ->
-                campaigns.latestRef(slug).flatMap(ref -> summaries.of(List.of(ref)).values().stream()
-                        .findFirst()
-                        .map(s -> new Flights(s.pointed(), effects(s.lines().stream()))));
+                campaigns
+                        .latestRef(slug)
+                        .flatMap(ref -> summaries.of(List.of(ref)).values().stream()
+                                .findFirst()
+                                .map(s -> new Flights(s.pointed(), effects(s.lines().stream()))));
             default -> Optional.empty();
         };
     }
 
     private Flights ofLayout(String slug) {
-        List<RevisionRef> flying =
-                campaigns.refsOfLayouts(List.of(slug)).getOrDefault(slug, List.of());
+        List<RevisionRef> flying = campaigns.refsOfLayouts(List.of(slug)).getOrDefault(slug, List.of());
         Map<RevisionRef, CampaignSummary> known = summaries.of(flying);
         List<CampaignSummary.Line> lines = flying.stream()
                 .flatMap(ref -> Stream.ofNullable(known.get(ref)))

@@ -24,13 +24,14 @@ class CampaignEvidence implements FlightEvidence {
     @Override
     public Map<String, List<FlownResult>> of(Collection<String> layoutSlugs) {
         Map<String, List<RevisionRef>> flying = campaigns.refsOfLayouts(layoutSlugs);
-        Map<RevisionRef, CampaignSummary> known =
-                summaries.of(flying.values().stream().flatMap(List::stream).distinct().toList());
+        Map<RevisionRef, CampaignSummary> known = summaries.of(
+                flying.values().stream().flatMap(List::stream).distinct().toList());
         Map<String, List<FlownResult>> results = new HashMap<>();
         flying.forEach((slug, refs) -> results.put(
                 slug,
                 refs.stream()
-                        .flatMap(ref -> Stream.ofNullable(known.get(ref)).flatMap(summary -> results(ref, summary, slug)))
+                        .flatMap(ref ->
+                                Stream.ofNullable(known.get(ref)).flatMap(summary -> results(ref, summary, slug)))
                         .toList()));
         return results;
     }

@@ -60,9 +60,7 @@ class DevicePages {
                 "cards",
                 page.items().stream()
                         .map(r -> new Card(
-                                r,
-                                Thumbnails.address("devices", r),
-                                DeviceParameters.summary(r.content(), units)))
+                                r, Thumbnails.address("devices", r), DeviceParameters.summary(r.content(), units)))
                         .toList());
         model.addAttribute("first", cursor == null);
         model.addAttribute("nextCursor", page.nextCursor());

@@ -58,7 +58,9 @@ class InstallationPages {
                     RevisionRef layout = r.content().layout();
                     String name = layout == null ? null : layouts.get(layout);
                     return new Card(
-                            r, name == null ? "an unknown layout" : name, since(seen.getOrDefault(r.slug(), List.of())));
+                            r,
+                            name == null ? "an unknown layout" : name,
+                            since(seen.getOrDefault(r.slug(), List.of())));
                 })
                 .toList();
     }

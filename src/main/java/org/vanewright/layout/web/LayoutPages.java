@@ -38,8 +38,7 @@ class LayoutPages {
     }
 
     @GetMapping("/layouts")
-    String browse(
-            @RequestParam(name = "cursor", required = false) @Nullable String cursor, Model model) {
+    String browse(@RequestParam(name = "cursor", required = false) @Nullable String cursor, Model model) {
         RecordPage<Revision<LayoutDocument>> page = layouts.list(cursor, PER_PAGE);
         model.addAttribute("cards", cards.of(page.items()));
         model.addAttribute("first", cursor == null);

@@ -143,7 +143,8 @@ public final class BulkEntries {
             batches.batchUpdate(
                     "insert into search_trigram (trigram, word) values (?, ?)",
                     words.stream()
-                            .flatMap(w -> H2WordIndexRepository.trigrams(w).stream().map(t -> new Object[] {t, w}))
+                            .flatMap(w ->
+                                    H2WordIndexRepository.trigrams(w).stream().map(t -> new Object[] {t, w}))
                             .toList());
         }
     }
@@ -152,8 +153,7 @@ public final class BulkEntries {
         return signatures.computeIfAbsent(SearchIndexRepository.sha256(values), sha256 -> {
             long id = ++lastSignature;
             fresh.add(new Object[] {id, sha256});
-            values.forEach(
-                    v -> facets.add(new Object[] {id, v.facet().key(), v.choice(), v.label(), v.place()}));
+            values.forEach(v -> facets.add(new Object[] {id, v.facet().key(), v.choice(), v.label(), v.place()}));
             return id;
         });
     }
