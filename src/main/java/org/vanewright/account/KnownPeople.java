@@ -3,6 +3,7 @@ package org.vanewright.account;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import org.vanewright.record.People;
 import org.vanewright.record.PersonRef;
@@ -19,6 +20,19 @@ class KnownPeople implements People {
     @Override
     public List<PersonRef> members() {
         return people.active().stream().map(KnownPeople::ref).toList();
+    }
+
+    @Override
+    public List<Known> byName(@Nullable String after, int most) {
+        Person last = after == null ? null : people.find(after).orElse(null);
+        return people.byName(last, most).stream()
+                .map(p -> new Known(ref(p), p.active()))
+                .toList();
+    }
+
+    @Override
+    public boolean isMember(String personId) {
+        return people.find(personId).filter(Person::active).isPresent();
     }
 
     @Override

@@ -8,6 +8,7 @@ import java.time.ZoneOffset;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -177,6 +178,18 @@ class PersonRepository {
                 .param("state", state.name())
                 .param("id", id)
                 .update());
+    }
+
+    /** By name, then by id, those behind somebody; everybody from the start where that is null. */
+    List<Person> byName(@Nullable Person after, int most) {
+        String where = after == null ? "" : " where lower(name) > :name or lower(name) = :name and id > :id";
+        JdbcClient.StatementSpec asked = jdbc.sql(
+                        COLUMNS + where + " order by lower(name), id fetch first :most rows only")
+                .param("most", most);
+        if (after != null) {
+            asked = asked.param("name", after.name().toLowerCase(Locale.ROOT)).param("id", after.id());
+        }
+        return asked.query(PersonRepository::person).list();
     }
 
     void signedIn(String id, Instant at) {

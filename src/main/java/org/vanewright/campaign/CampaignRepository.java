@@ -1,7 +1,9 @@
 package org.vanewright.campaign;
 
 import java.time.Clock;
+import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.regex.Pattern;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -55,6 +57,11 @@ class CampaignRepository extends RevisionRepository<CampaignDocument> {
     /** Published campaigns with any revision of an airframe, newest first. */
     public List<RevisionHead> headsOfAirframe(String airframeSlug, int most) {
         return headsLinked("campaign_airframe", "airframe_slug", airframeSlug, most);
+    }
+
+    /** Published campaigns with any revision of each layout, newest first, without what they say. */
+    public Map<String, List<RevisionRef>> refsOfLayouts(Collection<String> layoutSlugs) {
+        return refsLinked("campaign_layout", "layout_slug", layoutSlugs);
     }
 
     /** Published campaigns with any revision of a layout, newest first. */

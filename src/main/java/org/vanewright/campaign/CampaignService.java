@@ -1,6 +1,8 @@
 package org.vanewright.campaign;
 
+import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.springframework.stereotype.Service;
 import org.vanewright.airframe.AirframeDocument;
@@ -82,6 +84,11 @@ public class CampaignService extends RecordService<CampaignDocument> {
     /** Published campaigns with any revision of an airframe, newest first, without what they say. */
     public List<RevisionHead> headsOfAirframe(String airframeSlug, int most) {
         return campaigns.headsOfAirframe(airframeSlug, most);
+    }
+
+    /** Published campaigns with any revision of each layout, newest first, without what they say. */
+    public Map<String, List<RevisionRef>> refsOfLayouts(Collection<String> layoutSlugs) {
+        return campaigns.refsOfLayouts(layoutSlugs);
     }
 
     /** Published campaigns with any revision of a layout, newest first. */

@@ -4,7 +4,11 @@ import com.github.benmanes.caffeine.cache.Cache;
 import com.github.benmanes.caffeine.cache.Caffeine;
 import jakarta.annotation.PreDestroy;
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.ThreadPoolExecutor;
@@ -14,13 +18,16 @@ import org.slf4j.LoggerFactory;
 import org.springframework.stereotype.Service;
 import org.vanewright.campaign.CampaignDocument;
 import org.vanewright.campaign.CampaignService;
+import org.vanewright.record.Lists;
 import org.vanewright.record.Revision;
 import org.vanewright.record.RevisionHead;
 import org.vanewright.record.RevisionRef;
+import org.vanewright.record.Summaries;
 
 /**
- * Every published comparison. What a campaign came to depends on nothing but its hash, so each is reduced once for each
- * instance: of those not met before, a page view reduces {@value #AT_ONCE} and leaves the rest to the background.
+ * Every published comparison. What a campaign came to depends on nothing but its revision, so each is reduced once and kept
+ * in the database. Of those an instance has not met before, a page view takes {@value #AT_ONCE} and leaves the rest to the
+ * background.
  */
 @Service
 public class Findings {
@@ -30,10 +37,16 @@ public class Findings {
     /** A campaign takes up to a twentieth of a second, most of it for the flow over its layouts. */
     static final int AT_ONCE = 20;
 
+    /** As many as one statement asks for. */
+    private static final int ASKED_FOR = 200;
+
+    private static final Summaries.Kind<OfCampaign> KIND = new Summaries.Kind<>("finding", 1, OfCampaign.class);
+
     private static final Logger LOG = LoggerFactory.getLogger(Findings.class);
 
     private final CampaignService campaigns;
     private final FindingReader reader;
+    private final Summaries summaries;
     private final Cache<RevisionHash, List<Finding>> kept =
             Caffeine.newBuilder().maximumSize(MOST_CAMPAIGNS).build();
     private volatile boolean stopped;
@@ -47,9 +60,17 @@ public class Findings {
     /** Two records may say the same, such as one that was imported twice. */
     private record RevisionHash(RevisionRef ref, String sha256) {}
 
-    Findings(CampaignService campaigns, FindingReader reader) {
+    Findings(CampaignService campaigns, FindingReader reader, Summaries summaries) {
         this.campaigns = campaigns;
         this.reader = reader;
+        this.summaries = summaries;
+    }
+
+    /** As it is kept in the database. */
+    record OfCampaign(List<Finding> findings) {
+        OfCampaign {
+            findings = Lists.present(findings);
+        }
     }
 
     /**
@@ -110,13 +131,20 @@ public class Findings {
     }
 
     private void read(List<RevisionHead> heads) {
-        List<RevisionRef> unknown = heads.stream()
-                .filter(h -> kept.getIfPresent(key(h)) == null)
-                .map(RevisionHead::ref)
-                .toList();
-        if (!unknown.isEmpty()) {
-            campaigns.allPublic(unknown).forEach(this::of);
+        Map<RevisionRef, RevisionHead> unknown = new LinkedHashMap<>();
+        heads.stream().filter(h -> kept.getIfPresent(key(h)) == null).forEach(h -> unknown.put(h.ref(), h));
+        summaries
+                .of(KIND, unknown.keySet(), this::worked)
+                .forEach((ref, found) -> kept.put(key(Objects.requireNonNull(unknown.get(ref))), found.findings()));
+    }
+
+    /** One after the other, since each may hold thousands of test points. */
+    private Map<RevisionRef, OfCampaign> worked(List<RevisionRef> refs) {
+        Map<RevisionRef, OfCampaign> found = new HashMap<>();
+        for (RevisionRef ref : refs) {
+            campaigns.allPublic(List.of(ref)).forEach(r -> found.put(ref, new OfCampaign(reader.of(r))));
         }
+        return found;
     }
 
     /** One at a time; whoever comes meanwhile finds it under way. */
@@ -124,8 +152,8 @@ public class Findings {
         try {
             background.execute(() -> {
                 try {
-                    for (int from = 0; from < heads.size() && !stopped; from += AT_ONCE) {
-                        read(heads.subList(from, Math.min(heads.size(), from + AT_ONCE)));
+                    for (int from = 0; from < heads.size() && !stopped; from += ASKED_FOR) {
+                        read(heads.subList(from, Math.min(heads.size(), from + ASKED_FOR)));
                     }
                 } catch (RuntimeException e) {
                     // Asked again at the next view.

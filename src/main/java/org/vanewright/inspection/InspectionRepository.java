@@ -1,6 +1,7 @@
 package org.vanewright.inspection;
 
 import java.time.Clock;
+import java.util.Collection;
 import java.util.List;
 import java.util.regex.Pattern;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -43,8 +44,10 @@ class InspectionRepository extends RevisionRepository<InspectionDocument> {
                 : List.of();
     }
 
-    /** All published inspections, newest first. */
-    public List<Revision<InspectionDocument>> allPublished() {
-        return newestPublished(MOST);
+    /** Published inspections of any revision of each installation, in no order. */
+    public List<Revision<InspectionDocument>> ofInstallations(Collection<String> slugs) {
+        return findAll(refsLinked("inspection_installation", "installation_slug", slugs).values().stream()
+                .flatMap(List::stream)
+                .toList());
     }
 }

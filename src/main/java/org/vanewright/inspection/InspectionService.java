@@ -1,9 +1,14 @@
 package org.vanewright.inspection;
 
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.vanewright.engineering.input.Checks;
@@ -133,8 +138,22 @@ public class InspectionService extends RecordService<InspectionDocument> {
                 .toList();
     }
 
-    /** All that are published, by hours flown. */
-    public List<Revision<InspectionDocument>> allPublished() {
-        return inspections.allPublished().stream().sorted(BY_HOURS).toList();
+    /** As {@link #of(String)}, of each of several installations. */
+    public Map<String, List<Revision<InspectionDocument>>> of(Collection<String> installationSlugs) {
+        return inspections.ofInstallations(installationSlugs).stream()
+                .filter(r -> r.content().installation() != null)
+                .sorted(BY_HOURS)
+                .collect(Collectors.groupingBy(
+                        r -> Objects.requireNonNull(r.content().installation()).slug()));
+    }
+
+    /** Names of the exact public revisions that inspections looked at. */
+    public Map<RevisionRef, String> installationNames(List<Revision<InspectionDocument>> inspections) {
+        List<RevisionRef> refs = inspections.stream()
+                .flatMap(r -> Stream.ofNullable(r.content().installation()))
+                .distinct()
+                .toList();
+        return installations.allPublic(refs).stream()
+                .collect(Collectors.toMap(Revision::ref, r -> r.content().name()));
     }
 }

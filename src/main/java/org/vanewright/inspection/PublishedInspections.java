@@ -1,6 +1,9 @@
 package org.vanewright.inspection;
 
+import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.springframework.stereotype.Component;
 import org.vanewright.installation.InspectionHistory;
 import org.vanewright.record.Revision;
@@ -15,10 +18,13 @@ class PublishedInspections implements InspectionHistory {
     }
 
     @Override
-    public List<Seen> of(String installationSlug) {
-        return inspections.of(installationSlug).stream()
-                .map(PublishedInspections::seen)
-                .toList();
+    public Map<String, List<Seen>> of(Collection<String> installationSlugs) {
+        Map<String, List<Seen>> seen = new HashMap<>();
+        inspections
+                .of(installationSlugs)
+                .forEach((slug, found) -> seen.put(
+                        slug, found.stream().map(PublishedInspections::seen).toList()));
+        return seen;
     }
 
     private static Seen seen(Revision<InspectionDocument> revision) {

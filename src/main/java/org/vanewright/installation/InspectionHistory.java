@@ -1,11 +1,18 @@
 package org.vanewright.installation;
 
+import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 
 /** What was seen of an installation later. Whoever keeps inspections gives one; installations know nothing of them. */
 public interface InspectionHistory {
+    /** Published inspections of any revision of each installation, by hours flown, in one statement. */
+    Map<String, List<Seen>> of(Collection<String> installationSlugs);
+
     /** Published inspections of any revision of the installation, by hours flown. */
-    List<Seen> of(String installationSlug);
+    default List<Seen> of(String installationSlug) {
+        return of(List.of(installationSlug)).getOrDefault(installationSlug, List.of());
+    }
 
     /**
      * One inspection.

@@ -10,14 +10,12 @@ import org.vanewright.record.RevisionRepository;
 
 @Repository
 class InstallationRepository extends RevisionRepository<InstallationDocument> {
-    private static final int MOST = 2_000;
-
     InstallationRepository(JdbcClient jdbc, CanonicalJson json, Clock clock) {
         super(jdbc, json, clock, "installation_revision", InstallationDocument.class);
     }
 
-    /** Published installations, newest first. */
-    public List<Revision<InstallationDocument>> allPublished() {
-        return newestPublished(MOST);
+    /** The newest published installations, newest first. */
+    public List<Revision<InstallationDocument>> newest(int most) {
+        return newestPublished(most);
     }
 }

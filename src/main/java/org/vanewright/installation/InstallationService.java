@@ -1,21 +1,28 @@
 package org.vanewright.installation;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.vanewright.adhesive.AdhesiveDocument;
 import org.vanewright.adhesive.AdhesiveService;
 import org.vanewright.adhesive.Temperatures;
+import org.vanewright.device.PrintMaterial;
 import org.vanewright.engineering.input.Checks;
 import org.vanewright.engineering.input.FieldProblem;
 import org.vanewright.engineering.input.InvalidInputException;
 import org.vanewright.layout.LayoutDocument;
+import org.vanewright.layout.LayoutPlan;
 import org.vanewright.layout.LayoutPlanner;
 import org.vanewright.layout.LayoutService;
 import org.vanewright.photograph.Photographs;
 import org.vanewright.printrun.PrintRunDocument;
 import org.vanewright.printrun.PrintRunService;
+import org.vanewright.record.RecordContent;
 import org.vanewright.record.RecordDesk;
 import org.vanewright.record.RecordService;
 import org.vanewright.record.Revision;
@@ -101,6 +108,12 @@ public class InstallationService extends RecordService<InstallationDocument> {
         return Optional.ofNullable(installation.layout()).flatMap(layouts::find);
     }
 
+    /** Names of the exact public revisions of layouts that were put on. */
+    public Map<RevisionRef, String> layoutNames(List<Revision<InstallationDocument>> installations) {
+        return layouts.allPublic(named(installations, InstallationDocument::layout)).stream()
+                .collect(Collectors.toMap(Revision::ref, r -> r.content().name()));
+    }
+
     /** The exact revision of its adhesive, if it names one that may be seen. */
     public Optional<Revision<AdhesiveDocument>> adhesiveRecord(InstallationDocument installation) {
         return Optional.ofNullable(installation.adhesive()).flatMap(adhesives::find);
@@ -153,8 +166,75 @@ public class InstallationService extends RecordService<InstallationDocument> {
         return lowest != null && skinC < lowest || highest != null && skinC > highest;
     }
 
-    /** All that are published, newest first. */
-    public List<Revision<InstallationDocument>> allPublished() {
-        return installations.allPublished();
+    /** The newest that are published, newest first. */
+    public List<Revision<InstallationDocument>> newest(int most) {
+        return installations.newest(most);
+    }
+
+    /**
+     * Published installations with what the records they name say, in as many statements however many there are.
+     *
+     * @return in the order given
+     */
+    public List<Described> described(List<Revision<InstallationDocument>> wanted) {
+        Map<RevisionRef, Revision<LayoutDocument>> layout =
+                byRef(layouts.allPublic(named(wanted, InstallationDocument::layout)));
+        Map<RevisionRef, Revision<AdhesiveDocument>> adhesive =
+                byRef(adhesives.allPublic(named(wanted, InstallationDocument::adhesive)));
+        Map<RevisionRef, Revision<PrintRunDocument>> run =
+                byRef(runs.allPublic(named(wanted, InstallationDocument::printRun)));
+        Map<RevisionRef, LayoutPlan> plans = planner.plans(List.copyOf(layout.values()));
+        return wanted.stream()
+                .map(r -> {
+                    InstallationDocument document = r.content();
+                    Optional<Revision<LayoutDocument>> ofLayout = known(layout, document.layout());
+                    return new Described(
+                            r,
+                            ofLayout.map(l -> l.content().name()).orElse(null),
+                            known(adhesive, document.adhesive())
+                                    .map(a -> a.content().name())
+                                    .orElse(document.adhesiveClass()),
+                            known(run, document.printRun())
+                                    .map(p -> p.content().printing().material())
+                                    .or(() -> Optional.ofNullable(document.material()))
+                                    .map(PrintMaterial::label)
+                                    .orElse(null),
+                            ofLayout.flatMap(l -> Optional.ofNullable(plans.get(l.ref()))
+                                            .map(plan -> Fitting.of(l.content(), plan, document.leftOff())
+                                                    .devices()))
+                                    .orElse(List.of()));
+                })
+                .toList();
+    }
+
+    /**
+     * An installation with what it names.
+     *
+     * @param layoutName null where the layout is not known
+     * @param adhesive null where nothing says it
+     * @param material null where nothing says it
+     * @param devices none where the layout cannot be placed
+     */
+    public record Described(
+            Revision<InstallationDocument> revision,
+            @Nullable String layoutName,
+            @Nullable String adhesive,
+            @Nullable String material,
+            List<FittedDevice> devices) {}
+
+    private static List<RevisionRef> named(
+            List<Revision<InstallationDocument>> all, Function<InstallationDocument, @Nullable RevisionRef> which) {
+        return all.stream()
+                .flatMap(r -> Stream.ofNullable(which.apply(r.content())))
+                .distinct()
+                .toList();
+    }
+
+    private static <T extends RecordContent> Map<RevisionRef, Revision<T>> byRef(List<Revision<T>> revisions) {
+        return revisions.stream().collect(Collectors.toMap(Revision::ref, Function.identity()));
+    }
+
+    private static <T> Optional<T> known(Map<RevisionRef, T> all, @Nullable RevisionRef ref) {
+        return ref == null ? Optional.empty() : Optional.ofNullable(all.get(ref));
     }
 }

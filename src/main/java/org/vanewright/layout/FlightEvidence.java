@@ -1,11 +1,18 @@
 package org.vanewright.layout;
 
+import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 
 /** What flights say of a layout. Whoever records flights gives one; layouts themselves know nothing of them. */
 public interface FlightEvidence {
+    /** Published results with any revision of each layout, newest first, in as many statements however many there are. */
+    Map<String, List<FlownResult>> of(Collection<String> layoutSlugs);
+
     /** Published results with any revision of the layout, newest first. */
-    List<FlownResult> of(String layoutSlug);
+    default List<FlownResult> of(String layoutSlug) {
+        return of(List.of(layoutSlug)).getOrDefault(layoutSlug, List.of());
+    }
 
     /**
      * A result.

@@ -1,10 +1,17 @@
 package org.vanewright.layout;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import org.springframework.stereotype.Component;
 import org.vanewright.airframe.AirframeDocument;
 import org.vanewright.airframe.AirframeService;
@@ -22,12 +29,15 @@ import org.vanewright.engineering.placement.RowPlan;
 import org.vanewright.engineering.template.TemplateRow;
 import org.vanewright.engineering.wing.KeepOut;
 import org.vanewright.engineering.wing.WingShape;
+import org.vanewright.record.RecordContent;
 import org.vanewright.record.Revision;
 import org.vanewright.record.RevisionRef;
 
 /** Looks up what a layout names and places its devices. */
 @Component
 public class LayoutPlanner {
+    private static final Logger LOG = LoggerFactory.getLogger(LayoutPlanner.class);
+
     private final AirframeService airframes;
     private final DeviceService devices;
 
@@ -38,13 +48,53 @@ public class LayoutPlanner {
 
     /** @throws InvalidInputException naming every field that stands in the way */
     public LayoutPlan plan(LayoutDocument layout) {
+        return plan(layout, airframes::find, devices::find);
+    }
+
+    /**
+     * Plans published layouts that a list shows, with what they name looked up for all of them at once.
+     *
+     * @return by revision; those that cannot be placed are left out
+     */
+    public Map<RevisionRef, LayoutPlan> plans(List<Revision<LayoutDocument>> layouts) {
+        Map<RevisionRef, Revision<AirframeDocument>> carrying = byRef(airframes.allPublic(
+                layouts.stream().map(r -> r.content().airframe()).distinct().toList()));
+        Map<RevisionRef, Revision<DeviceDocument>> carried = byRef(devices.allPublic(layouts.stream()
+                .flatMap(r -> r.content().rows().stream())
+                .flatMap(row -> Stream.ofNullable(row.device()))
+                .distinct()
+                .toList()));
+        Map<RevisionRef, LayoutPlan> plans = new HashMap<>();
+        for (Revision<LayoutDocument> each : layouts) {
+            try {
+                plans.put(
+                        each.ref(),
+                        plan(
+                                each.content(),
+                                ref -> Optional.ofNullable(carrying.get(ref)),
+                                ref -> Optional.ofNullable(carried.get(ref))));
+            } catch (InvalidInputException e) {
+                LOG.warn("{} cannot be placed: {}", each.ref(), e.problems());
+            }
+        }
+        return plans;
+    }
+
+    private static <T extends RecordContent> Map<RevisionRef, Revision<T>> byRef(List<Revision<T>> revisions) {
+        return revisions.stream().collect(Collectors.toMap(Revision::ref, Function.identity()));
+    }
+
+    private LayoutPlan plan(
+            LayoutDocument layout,
+            Function<RevisionRef, Optional<Revision<AirframeDocument>>> airframes,
+            Function<RevisionRef, Optional<Revision<DeviceDocument>>> devices) {
         Checks checks = new Checks();
         LayoutRules.check(layout).forEach(checks::add);
         checks.throwIfAny();
         Revision<AirframeDocument> airframe = airframes
-                .find(layout.airframe())
+                .apply(layout.airframe())
                 .orElseThrow(() -> new InvalidInputException(unknown("airframe", layout.airframe(), "airframe")));
-        List<Revision<DeviceDocument>> found = devices(layout, checks);
+        List<Revision<DeviceDocument>> found = devices(layout, devices, checks);
         Map<String, List<Integer>> bySurface = bySurface(layout, airframe.content(), checks);
         checks.throwIfAny();
         List<LayoutPlan.SurfacePlan> surfaces = new ArrayList<>();
@@ -52,12 +102,13 @@ public class LayoutPlanner {
         return new LayoutPlan(airframe, found, surfaces);
     }
 
-    private List<Revision<DeviceDocument>> devices(LayoutDocument layout, Checks checks) {
+    private static List<Revision<DeviceDocument>> devices(
+            LayoutDocument layout, Function<RevisionRef, Optional<Revision<DeviceDocument>>> devices, Checks checks) {
         List<Revision<DeviceDocument>> found = new ArrayList<>();
         for (int i = 0; i < layout.rows().size(); i++) {
             RevisionRef ref = Objects.requireNonNull(layout.rows().get(i).device());
             String field = "rows[" + i + "].device";
-            devices.find(ref).ifPresentOrElse(found::add, () -> checks.add(unknown(field, ref, "device")));
+            devices.apply(ref).ifPresentOrElse(found::add, () -> checks.add(unknown(field, ref, "device")));
         }
         return found;
     }

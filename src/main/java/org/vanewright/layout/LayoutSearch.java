@@ -18,11 +18,13 @@ class LayoutSearch implements SearchSource<LayoutDocument> {
     private final LayoutFacets facets;
     private final AirframeService airframes;
     private final DeviceService devices;
+    private final LayoutFigures figures;
 
-    LayoutSearch(LayoutFacets facets, AirframeService airframes, DeviceService devices) {
+    LayoutSearch(LayoutFacets facets, AirframeService airframes, DeviceService devices, LayoutFigures figures) {
         this.facets = facets;
         this.airframes = airframes;
         this.devices = devices;
+        this.figures = figures;
     }
 
     @Override
@@ -43,6 +45,8 @@ class LayoutSearch implements SearchSource<LayoutDocument> {
     @Override
     public SearchDescription describe(Revision<LayoutDocument> revision) {
         LayoutDocument layout = revision.content();
+        // Whatever is published is asked for in a list soon.
+        figures.of(List.of(revision));
         String airframe =
                 airframes.find(layout.airframe()).map(a -> a.content().name()).orElse("an airframe");
         Set<String> carried = new LinkedHashSet<>();

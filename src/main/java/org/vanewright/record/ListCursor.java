@@ -19,6 +19,9 @@ record ListCursor(Instant createdAt, String slug) {
     private static final Pattern SLUG = Pattern.compile("[a-z0-9-]{1,80}");
     private static final Instant LATEST = Instant.parse("9999-01-01T00:00:00Z");
 
+    /** Before whatever is newest. */
+    static final ListCursor BEGINNING = new ListCursor(LATEST, "");
+
     String encode() {
         byte[] plain = (createdAt + " " + slug).getBytes(StandardCharsets.UTF_8);
         return Base64.getUrlEncoder().withoutPadding().encodeToString(plain);

@@ -105,6 +105,11 @@ public abstract class RecordService<T extends RecordContent> {
         return records.latest(slug);
     }
 
+    /** Which revision is published, if one is, without what it says. */
+    public Optional<RevisionRef> latestRef(String slug) {
+        return records.latestRef(slug);
+    }
+
     /** @throws RecordNotFoundException if nothing is published under that slug */
     public Revision<T> published(String slug) {
         return records.latest(slug).orElseThrow(() -> new RecordNotFoundException(kind, slug, null));
@@ -176,9 +181,9 @@ public abstract class RecordService<T extends RecordContent> {
         return records.children(parent, MOST_CHILDREN);
     }
 
-    /** How many revisions each person with an account has made public, by the person's id. */
-    public Map<String, Integer> contributors() {
-        return records.contributors();
+    /** How many revisions each of those people has made public, by the person's id. */
+    public Map<String, Integer> contributions(Collection<String> personIds) {
+        return records.contributions(personIds);
     }
 
     /** What one person has made public, newest first. */
@@ -194,6 +199,16 @@ public abstract class RecordService<T extends RecordContent> {
     /** The published revision of each record without what it says, newest first, in one statement. */
     public List<RevisionHead> heads(int skip, int most) {
         return records.heads(skip, most);
+    }
+
+    /** As {@link #list}, without what the records say. */
+    public RecordPage<RevisionHead> listHeads(@Nullable String cursor, int limit) {
+        return records.listHeads(cursor, limit);
+    }
+
+    /** Another text whenever other revisions are published than before, in one look at an index. */
+    public String publishedState() {
+        return records.publishedState();
     }
 
     /** How many records have a published revision. */

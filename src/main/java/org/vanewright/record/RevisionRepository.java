@@ -4,6 +4,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -77,6 +78,19 @@ public abstract class RevisionRepository<T extends RecordContent> {
                 .optional();
     }
 
+    /** Which revision is published, if one is, without what it says. */
+    public Optional<RevisionRef> latestRef(String slug) {
+        if (!Slugs.isSlug(slug)) {
+            return Optional.empty();
+        }
+        return jdbc.sql("select revision from " + table + " where slug = :slug and state = 'PUBLISHED'"
+                        + " order by revision desc fetch first 1 rows only")
+                .param("slug", slug)
+                .query(Integer.class)
+                .optional()
+                .map(revision -> new RevisionRef(slug, revision));
+    }
+
     /** One exact revision, whatever its state. */
     public Optional<Revision<T>> find(RevisionRef ref) {
         if (!Slugs.isSlug(ref.slug())) {
@@ -133,6 +147,29 @@ public abstract class RevisionRepository<T extends RecordContent> {
                 .list();
     }
 
+    /**
+     * Published revisions that a table of links names, by what is looked for, newest first, without what they say.
+     *
+     * @param links name of the table
+     * @param column of it that holds what is looked for
+     */
+    protected Map<String, List<RevisionRef>> refsLinked(String links, String column, Collection<String> sought) {
+        requireNames(links, column);
+        List<String> slugs = sought.stream().filter(Slugs::isSlug).distinct().toList();
+        Map<String, List<RevisionRef>> found = new HashMap<>();
+        if (!slugs.isEmpty()) {
+            jdbc.sql("select l." + column + " as sought, r.slug, r.revision from " + links + " l join " + table
+                            + " r on r.slug = l.slug and r.revision = l.revision where l." + column
+                            + " in (:sought) and r.state = 'PUBLISHED' order by r.published_at desc, r.slug")
+                    .param("sought", slugs)
+                    .query(row -> {
+                        found.computeIfAbsent(row.getString("sought"), k -> new ArrayList<>())
+                                .add(new RevisionRef(row.getString("slug"), row.getInt("revision")));
+                    });
+        }
+        return found;
+    }
+
     private static void requireNames(String links, String column) {
         if (!(links + column).matches("[a-z_]+")) {
             throw new IllegalArgumentException("not names of a table and a column: " + links + ", " + column);
@@ -171,6 +208,14 @@ public abstract class RevisionRepository<T extends RecordContent> {
                         "select count(*) as revisions, count(case when state = 'WITHDRAWN' then 1 end) as withdrawn from "
                                 + table + " where state in ('PUBLISHED', 'SUPERSEDED', 'WITHDRAWN')")
                 .query((row, n) -> new PublicCount(row.getLong("revisions"), row.getLong("withdrawn")))
+                .single();
+    }
+
+    /** Another text whenever other revisions are published than before. */
+    public String publishedState() {
+        return jdbc.sql("select count(*) as published, max(published_at) as newest from " + table
+                        + " where state = 'PUBLISHED'")
+                .query((row, n) -> row.getLong("published") + " " + row.getString("newest"))
                 .single();
     }
 
@@ -213,6 +258,29 @@ public abstract class RevisionRepository<T extends RecordContent> {
                 List.copyOf(found.subList(0, limit)), new ListCursor(last.shownAt(), last.slug()).encode());
     }
 
+    /** As {@link #list}, without what the records say. */
+    public RecordPage<RevisionHead> listHeads(@Nullable String cursor, int limit) {
+        Checks checks = new Checks();
+        checks.require(limit >= 1 && limit <= LARGEST_PAGE, "limit", limit, "a whole number from 1 to " + LARGEST_PAGE);
+        checks.throwIfAny();
+        ListCursor last = cursor == null ? ListCursor.BEGINNING : ListCursor.decode(cursor);
+        List<RevisionHead> found = jdbc.sql("select slug, revision, sha256, published_at from " + table
+                        + " where state = 'PUBLISHED' and published_at <= :at"
+                        + " and (published_at < :at or slug > :slug)"
+                        + " order by published_at desc, slug fetch first :most rows only")
+                .param("at", last.createdAt().atOffset(ZoneOffset.UTC))
+                .param("slug", last.slug())
+                .param("most", limit + 1)
+                .query(RevisionRepositoryRows::head)
+                .list();
+        if (found.size() <= limit) {
+            return new RecordPage<>(found, null);
+        }
+        RevisionHead end = found.get(limit - 1);
+        return new RecordPage<>(
+                List.copyOf(found.subList(0, limit)), new ListCursor(end.publishedAt(), end.slug()).encode());
+    }
+
     private List<Revision<T>> firstPage(int most) {
         return jdbc.sql(rows.select(
                         "where state = 'PUBLISHED' order by published_at desc, slug fetch first :most rows only"))
@@ -223,7 +291,7 @@ public abstract class RevisionRepository<T extends RecordContent> {
 
     private List<Revision<T>> pageAfter(ListCursor last, int most) {
         return jdbc.sql(rows.select("where state = 'PUBLISHED'"
-                        + " and (published_at < :at or (published_at = :at and slug > :slug))"
+                        + " and published_at <= :at and (published_at < :at or slug > :slug)"
                         + " order by published_at desc, slug fetch first :most rows only"))
                 .param("at", last.createdAt().atOffset(ZoneOffset.UTC))
                 .param("slug", last.slug())
@@ -442,14 +510,17 @@ public abstract class RevisionRepository<T extends RecordContent> {
                 .list();
     }
 
-    /** How many public revisions each person with an account has submitted, by the person's id. */
-    public Map<String, Integer> contributors() {
+    /** How many public revisions each of those people has submitted, by the person's id; those with none are left out. */
+    public Map<String, Integer> contributions(Collection<String> personIds) {
         Map<String, Integer> counts = new HashMap<>();
-        jdbc.sql("select contributor_id, count(*) as revisions from " + table + " where contributor_id is not null"
-                        + " and state in ('PUBLISHED', 'SUPERSEDED', 'WITHDRAWN') group by contributor_id")
-                .query(row -> {
-                    counts.put(row.getString("contributor_id"), row.getInt("revisions"));
-                });
+        if (!personIds.isEmpty()) {
+            jdbc.sql("select contributor_id, count(*) as revisions from " + table + " where contributor_id in (:people)"
+                            + " and state in ('PUBLISHED', 'SUPERSEDED', 'WITHDRAWN') group by contributor_id")
+                    .param("people", personIds)
+                    .query(row -> {
+                        counts.put(row.getString("contributor_id"), row.getInt("revisions"));
+                    });
+        }
         return counts;
     }
 

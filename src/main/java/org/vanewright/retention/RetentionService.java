@@ -7,44 +7,42 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.vanewright.engineering.inference.survival.Lifetime;
 import org.vanewright.engineering.inference.survival.LogRank;
 import org.vanewright.engineering.inference.survival.Span;
 import org.vanewright.inspection.LossDocument;
-import org.vanewright.record.Revision;
 
 /** How long devices stay on, by what they are compared by. */
 @Service
 public class RetentionService {
-    private static final int KEPT = 40;
+    /** A device takes some hundred bytes. */
+    private static final int KEPT_DEVICES = 120_000;
 
     /** More would be a list of names, not a comparison. */
     private static final int MOST_GROUPS = 20;
 
     private final Watch watch;
-    private final Cache<String, RetentionStudy> kept =
-            Caffeine.newBuilder().maximumSize(KEPT).build();
+    private final Cache<String, RetentionStudy> kept = Caffeine.newBuilder()
+            .maximumWeight(KEPT_DEVICES)
+            .weigher(RetentionService::devices)
+            .build();
 
     RetentionService(Watch watch) {
         this.watch = watch;
     }
 
+    /** A study depends on nothing but the query and what is published, with what that pins. */
     public RetentionStudy study(RetentionQuery query) {
-        Watch.Sources sources = watch.sources();
-        return kept.get(key(query, sources), k -> work(query, watch.watched(sources)));
+        return kept.get(query + " " + watch.state(), k -> work(query, watch.watched(), watch.older()));
     }
 
-    /** A study depends on nothing but the query and these revisions, with what they pin. */
-    private static String key(RetentionQuery query, Watch.Sources sources) {
-        Stream<Revision<?>> all = Stream.concat(sources.installations().stream(), sources.inspections().stream());
-        return query + all.map(r -> r.slug() + "@" + r.number()).collect(Collectors.joining(" "));
+    private static int devices(String key, RetentionStudy study) {
+        return 1 + study.groups().stream().mapToInt(GroupStudy::devices).sum();
     }
 
-    private static RetentionStudy work(RetentionQuery query, List<WatchedInstallation> all) {
+    private static RetentionStudy work(RetentionQuery query, List<WatchedInstallation> all, int older) {
         List<WatchedInstallation> seen =
                 all.stream().filter(i -> !i.devices().isEmpty()).toList();
         boolean someReal = seen.stream().anyMatch(i -> !invented(i));
@@ -62,7 +60,8 @@ public class RetentionService {
                 compared(groups),
                 used.stream().anyMatch(RetentionService::invented),
                 seen.size() - used.size(),
-                all.stream().filter(i -> i.devices().isEmpty()).toList());
+                all.stream().filter(i -> i.devices().isEmpty()).toList(),
+                older);
     }
 
     private static boolean invented(WatchedInstallation installation) {

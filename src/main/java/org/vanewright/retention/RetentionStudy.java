@@ -13,6 +13,7 @@ import org.vanewright.engineering.inference.survival.LogRank;
  * @param invented whether demonstration data are among what it follows from
  * @param leftOutInvented how many invented installations were left out
  * @param unseen published installations without any inspection
+ * @param older how many installations are not looked at, since only the newest are
  */
 public record RetentionStudy(
         RetentionQuery query,
@@ -20,7 +21,8 @@ public record RetentionStudy(
         @Nullable LogRank logRank,
         boolean invented,
         int leftOutInvented,
-        List<WatchedInstallation> unseen) {
+        List<WatchedInstallation> unseen,
+        int older) {
     /** Of every interval here. */
     public static final double CONFIDENCE = 0.95;
 

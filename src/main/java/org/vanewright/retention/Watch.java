@@ -4,8 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.stream.Collectors;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import org.vanewright.engineering.inference.survival.Span;
@@ -14,16 +13,17 @@ import org.vanewright.inspection.InspectionService;
 import org.vanewright.inspection.LossDocument;
 import org.vanewright.installation.DeviceAt;
 import org.vanewright.installation.FittedDevice;
-import org.vanewright.installation.Fitting;
 import org.vanewright.installation.InstallationDocument;
 import org.vanewright.installation.InstallationService;
 import org.vanewright.installation.SurfaceFinish;
-import org.vanewright.layout.LayoutDocument;
 import org.vanewright.record.Revision;
 
 /** Brings published installations together with what their inspections found. */
 @Component
 class Watch {
+    /** More are not looked at: with a hundred devices each they would fill the memory of a small machine. */
+    static final int MOST = 300;
+
     private final InstallationService installations;
     private final InspectionService inspections;
 
@@ -32,44 +32,37 @@ class Watch {
         this.inspections = inspections;
     }
 
-    /** The revisions that everything follows from. */
-    record Sources(
-            List<Revision<InstallationDocument>> installations, List<Revision<InspectionDocument>> inspections) {}
-
-    Sources sources() {
-        return new Sources(installations.allPublished(), inspections.allPublished());
+    /** Another text whenever anything else follows. */
+    String state() {
+        return installations.publishedState() + " " + inspections.publishedState();
     }
 
-    List<WatchedInstallation> watched(Sources sources) {
-        Map<String, List<Revision<InspectionDocument>>> bySlug = sources.inspections().stream()
-                .filter(i -> i.content().installation() != null)
-                .collect(Collectors.groupingBy(Watch::installationSlug));
-        return sources.installations().stream()
-                .map(i -> watched(i, bySlug.getOrDefault(i.slug(), List.of())))
+    /** How many published installations are too old to be among them. */
+    int older() {
+        return Math.max(0, installations.countPublished() - MOST);
+    }
+
+    /** The newest installations, newest first. */
+    List<WatchedInstallation> watched() {
+        List<Revision<InstallationDocument>> newest = installations.newest(MOST);
+        Map<String, List<Revision<InspectionDocument>>> bySlug =
+                inspections.of(newest.stream().map(Revision::slug).toList());
+        return installations.described(newest).stream()
+                .map(i -> watched(i, bySlug.getOrDefault(i.revision().slug(), List.of())))
                 .toList();
     }
 
-    private static String installationSlug(Revision<InspectionDocument> inspection) {
-        return String.valueOf(Optional.ofNullable(inspection.content().installation())
-                .map(i -> i.slug())
-                .orElse(""));
-    }
-
-    private WatchedInstallation watched(
-            Revision<InstallationDocument> installation, List<Revision<InspectionDocument>> seen) {
-        InstallationDocument document = installation.content();
-        Optional<Revision<LayoutDocument>> layout = installations.layout(document);
-        SurfaceFinish finish = document.conditions().surfaceFinish();
-        List<FittedDevice> fitted =
-                installations.fitting(document).map(Fitting::devices).orElse(List.of());
+    private static WatchedInstallation watched(
+            InstallationService.Described installation, List<Revision<InspectionDocument>> seen) {
+        SurfaceFinish finish = installation.revision().content().conditions().surfaceFinish();
         return new WatchedInstallation(
-                installation,
-                layout.map(l -> l.content().name()).orElse("Unknown layout"),
-                installations.adhesive(document).orElse("Unknown adhesive"),
-                installations.material(document).orElse("Unknown material"),
+                installation.revision(),
+                Objects.requireNonNullElse(installation.layoutName(), "Unknown layout"),
+                Objects.requireNonNullElse(installation.adhesive(), "Unknown adhesive"),
+                Objects.requireNonNullElse(installation.material(), "Unknown material"),
                 finish == null ? "Unknown surface" : finish.label(),
                 seen,
-                devices(fitted, seen));
+                devices(installation.devices(), seen));
     }
 
     /** Inspections at the same hours count as one. What was lost once is lost, whatever is said of it later. */

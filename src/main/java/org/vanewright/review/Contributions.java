@@ -1,8 +1,8 @@
 package org.vanewright.review;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -21,6 +21,8 @@ import org.vanewright.record.Revision;
 /** Who has published what. Everybody sees those who have; members see each other. */
 @Service
 public class Contributions {
+    private static final int LOOKED_AT = 250;
+
     private final Records records;
     private final People people;
     private final Actors actors;
@@ -41,37 +43,40 @@ public class Contributions {
     public record Work(PersonRef person, List<Item> items) {}
 
     /**
-     * Those whom the reader may see, by name.
+     * Those whom the reader may see, by name: looks at so many at a time as a page may have, until it is full.
      *
-     * @param after id of the last one of the page before; null, or one who is not in the list, begins at the start
+     * @param after id of the last one of the page before; null, or one who is not known, begins at the start
      * @param limit most of them on a page
      */
     public RecordPage<Contributor> page(@Nullable String after, int limit) {
-        List<Contributor> all = everybody();
-        int from = 0;
-        for (int i = 0; after != null && i < all.size(); i++) {
-            if (all.get(i).person().id().equals(after)) {
-                from = i + 1;
-            }
-        }
-        int to = Math.min(all.size(), from + limit);
-        List<Contributor> page = List.copyOf(all.subList(from, to));
-        return new RecordPage<>(page, to < all.size() ? all.get(to - 1).person().id() : null);
+        boolean everybody = actors.current().may(Power.READ_OWN);
+        List<Contributor> shown = new ArrayList<>();
+        String last = after;
+        List<People.Known> looked;
+        do {
+            looked = people.byName(last, LOOKED_AT);
+            Map<String, Integer> counts =
+                    counts(looked.stream().map(k -> k.person().id()).toList());
+            looked.stream()
+                    .filter(k -> everybody && k.member()
+                            || counts.containsKey(k.person().id()))
+                    .forEach(k -> shown.add(new Contributor(
+                            k.person(), counts.getOrDefault(k.person().id(), 0))));
+            last = looked.isEmpty()
+                    ? last
+                    : looked.get(looked.size() - 1).person().id();
+        } while (shown.size() <= limit && looked.size() == LOOKED_AT);
+        return shown.size() <= limit
+                ? new RecordPage<>(List.copyOf(shown), null)
+                : new RecordPage<>(
+                        List.copyOf(shown.subList(0, limit)),
+                        shown.get(limit - 1).person().id());
     }
 
-    private List<Contributor> everybody() {
+    private Map<String, Integer> counts(List<String> ids) {
         Map<String, Integer> counts = new HashMap<>();
-        records.services().forEach(s -> s.contributors().forEach((id, n) -> counts.merge(id, n, Integer::sum)));
-        Map<String, PersonRef> known = new LinkedHashMap<>();
-        people.find(counts.keySet()).forEach(p -> known.put(p.id(), p));
-        if (actors.current().may(Power.READ_OWN)) {
-            people.members().forEach(p -> known.put(p.id(), p));
-        }
-        return known.values().stream()
-                .map(p -> new Contributor(p, counts.getOrDefault(p.id(), 0)))
-                .sorted(Comparator.comparing((Contributor c) -> c.person().name(), String.CASE_INSENSITIVE_ORDER)
-                        .thenComparing(c -> c.person().id()))
-                .toList();
+        records.services().forEach(s -> s.contributions(ids).forEach((id, n) -> counts.merge(id, n, Integer::sum)));
+        return counts;
     }
 
     /** One of those whom the reader may see. */
@@ -80,8 +85,7 @@ public class Contributions {
                 .flatMap(s -> of(s, personId).stream())
                 .sorted(Comparator.comparing((Item i) -> i.revision().shownAt()).reversed())
                 .toList();
-        boolean member = actors.current().may(Power.READ_OWN)
-                && people.members().stream().anyMatch(p -> p.id().equals(personId));
+        boolean member = actors.current().may(Power.READ_OWN) && people.isMember(personId);
         return items.isEmpty() && !member
                 ? Optional.empty()
                 : people.find(personId).map(person -> new Work(person, items));

@@ -24,6 +24,7 @@ import org.vanewright.campaign.Campaigns;
 import org.vanewright.campaign.FlyingOrder;
 import org.vanewright.campaign.Measure;
 import org.vanewright.campaign.PlanDocument;
+import org.vanewright.record.NothingKept;
 import org.vanewright.record.RecordState;
 import org.vanewright.record.Revision;
 import org.vanewright.record.RevisionHead;
@@ -76,7 +77,7 @@ class FindingsOfManyTest {
             reduced.countDown();
             return List.of();
         });
-        Findings findings = new Findings(campaigns, reader);
+        Findings findings = new Findings(campaigns, reader, NothingKept.summaries());
         Findings.Known first = findings.all();
         assertThat(first.campaigns()).isEqualTo(MANY);
         assertThat(reduced.await(30, TimeUnit.SECONDS))

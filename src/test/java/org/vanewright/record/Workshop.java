@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 import org.springframework.context.annotation.AnnotationConfigApplicationContext;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.jdbc.support.JdbcTransactionManager;
@@ -155,6 +156,16 @@ final class Workshop implements AutoCloseable {
                     .map(a -> new PersonRef(String.valueOf(a.id()), a.name()))
                     .sorted(Comparator.comparing(PersonRef::name))
                     .toList();
+        }
+
+        @Override
+        public List<Known> byName(@Nullable String after, int most) {
+            return members().stream().map(p -> new Known(p, true)).limit(most).toList();
+        }
+
+        @Override
+        public boolean isMember(String personId) {
+            return find(personId).isPresent();
         }
 
         @Override

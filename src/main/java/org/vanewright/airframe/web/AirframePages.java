@@ -12,6 +12,7 @@ import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.context.request.WebRequest;
 import org.vanewright.airframe.AirframeDocument;
 import org.vanewright.airframe.AirframeService;
+import org.vanewright.airframe.SurfaceDocument;
 import org.vanewright.platform.Thumbnails;
 import org.vanewright.platform.page.UnitSystem;
 import org.vanewright.platform.page.Units;
@@ -37,27 +38,25 @@ class AirframePages {
     /**
      * An airframe in the list.
      *
-     * @param planSvg its wing in plan, without lettering
+     * @param picture address of its wing in plan, without lettering; null where it has none
      */
     public record Card(
-            Revision<AirframeDocument> revision, @Nullable String planSvg) {}
+            Revision<AirframeDocument> revision, @Nullable String picture) {}
 
     @GetMapping("/airframes")
-    String browse(
-            @RequestParam(name = "cursor", required = false) @Nullable String cursor,
-            @RequestAttribute("units") Units units,
-            Model model) {
+    String browse(@RequestParam(name = "cursor", required = false) @Nullable String cursor, Model model) {
         RecordPage<Revision<AirframeDocument>> page = airframes.list(cursor, PER_PAGE);
         List<Card> cards = page.items().stream()
-                .map(r -> new Card(
-                        r,
-                        AirframeDrawings.thumbnail(r.content(), "plan-" + r.slug(), units)
-                                .orElse(null)))
+                .map(r -> new Card(r, hasWing(r.content()) ? Thumbnails.address("airframes", r) : null))
                 .toList();
         model.addAttribute("cards", cards);
         model.addAttribute("first", cursor == null);
         model.addAttribute("nextCursor", page.nextCursor());
         return "airframe/browse";
+    }
+
+    private static boolean hasWing(AirframeDocument airframe) {
+        return airframe.surfaces().stream().anyMatch(s -> s.kind() == SurfaceDocument.Kind.WING);
     }
 
     @GetMapping("/airframes/" + RecordPaths.SLUG)

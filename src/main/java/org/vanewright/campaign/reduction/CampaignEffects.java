@@ -1,6 +1,7 @@
 package org.vanewright.campaign.reduction;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -9,8 +10,6 @@ import org.vanewright.campaign.CampaignDocument;
 import org.vanewright.campaign.CampaignService;
 import org.vanewright.campaign.ConfigurationDocument;
 import org.vanewright.catalogue.MeasuredEffects;
-import org.vanewright.engineering.inference.Comparison;
-import org.vanewright.engineering.inference.RelativeChange;
 import org.vanewright.record.Revision;
 import org.vanewright.record.RevisionRef;
 
@@ -21,44 +20,43 @@ class CampaignEffects implements MeasuredEffects {
     private static final String LAYOUT = "layout";
 
     private final CampaignService campaigns;
-    private final Outcomes outcomes;
+    private final CampaignSummaries summaries;
 
-    CampaignEffects(CampaignService campaigns, Outcomes outcomes) {
+    CampaignEffects(CampaignService campaigns, CampaignSummaries summaries) {
         this.campaigns = campaigns;
-        this.outcomes = outcomes;
+        this.summaries = summaries;
     }
 
     @Override
     public Optional<Flights> of(String kind, String slug) {
         return switch (kind) {
-            case LAYOUT -> Optional.of(flights(outcomes.ofLayout(slug)));
+            case LAYOUT -> Optional.of(ofLayout(slug));
             case CAMPAIGN ->
                 campaigns
-                        .latest(slug)
-                        .map(r -> new Flights(
-                                !r.content().points().isEmpty(),
-                                flights(outcomes.of(r)).effects()));
+                        .latestRef(slug)
+                        .flatMap(ref -> summaries.of(List.of(ref)).values().stream()
+                                .findFirst()
+                                .map(s -> new Flights(s.pointed(), effects(s.lines().stream()))));
             default -> Optional.empty();
         };
     }
 
-    private static Flights flights(List<Outcome> outcomes) {
-        return new Flights(
-                !outcomes.isEmpty(),
-                outcomes.stream().flatMap(o -> effect(o).stream()).toList());
+    private Flights ofLayout(String slug) {
+        List<RevisionRef> flying = campaigns.refsOfLayouts(List.of(slug)).getOrDefault(slug, List.of());
+        Map<RevisionRef, CampaignSummary> known = summaries.of(flying);
+        List<CampaignSummary.Line> lines = flying.stream()
+                .flatMap(ref -> Stream.ofNullable(known.get(ref)))
+                .flatMap(s -> s.lines().stream())
+                .filter(line -> line.flown() && line.isOf(slug))
+                .toList();
+        return new Flights(!lines.isEmpty(), effects(lines.stream()));
     }
 
-    private static Optional<Effect> effect(Outcome outcome) {
-        Comparison comparison = outcome.conclusion().comparison();
-        RelativeChange change = outcome.relativeChange();
-        if (comparison == null || change == null) {
-            return Optional.empty();
-        }
-        return Optional.of(new Effect(
-                outcome.conclusion().sentence(outcome.reduced().measure()),
-                change.ratio(),
-                change.interval().halfWidth(),
-                !comparison.interval().contains(0)));
+    private static List<Effect> effects(Stream<CampaignSummary.Line> lines) {
+        return lines.filter(CampaignSummary.Line::flown)
+                .map(CampaignSummary.Line::effect)
+                .flatMap(Stream::ofNullable)
+                .toList();
     }
 
     /** Layouts that any public revision of a campaign names: what it said before counts no more. */

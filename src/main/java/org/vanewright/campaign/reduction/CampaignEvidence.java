@@ -1,48 +1,50 @@
 package org.vanewright.campaign.reduction;
 
+import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.springframework.stereotype.Component;
-import org.vanewright.campaign.CampaignDocument;
 import org.vanewright.campaign.CampaignService;
 import org.vanewright.layout.FlightEvidence;
-import org.vanewright.record.Revision;
 import org.vanewright.record.RevisionRef;
 
-/** What published campaigns say of a layout. */
+/** What published campaigns say of layouts. */
 @Component
 class CampaignEvidence implements FlightEvidence {
     private final CampaignService campaigns;
-    private final Reductions reductions;
+    private final CampaignSummaries summaries;
 
-    CampaignEvidence(CampaignService campaigns, Reductions reductions) {
+    CampaignEvidence(CampaignService campaigns, CampaignSummaries summaries) {
         this.campaigns = campaigns;
-        this.reductions = reductions;
+        this.summaries = summaries;
     }
 
     @Override
-    public List<FlownResult> of(String layoutSlug) {
-        return campaigns.withLayout(layoutSlug).stream()
-                .flatMap(revision -> results(revision, layoutSlug))
-                .toList();
+    public Map<String, List<FlownResult>> of(Collection<String> layoutSlugs) {
+        Map<String, List<RevisionRef>> flying = campaigns.refsOfLayouts(layoutSlugs);
+        Map<RevisionRef, CampaignSummary> known = summaries.of(
+                flying.values().stream().flatMap(List::stream).distinct().toList());
+        Map<String, List<FlownResult>> results = new HashMap<>();
+        flying.forEach((slug, refs) -> results.put(
+                slug,
+                refs.stream()
+                        .flatMap(ref ->
+                                Stream.ofNullable(known.get(ref)).flatMap(summary -> results(ref, summary, slug)))
+                        .toList()));
+        return results;
     }
 
-    private Stream<FlownResult> results(Revision<CampaignDocument> revision, String layoutSlug) {
-        return reductions.of(revision).stream()
-                .flatMap(reduced -> reduced.conclusions().stream()
-                        .filter(c -> c.claim() != null)
-                        .flatMap(c -> Stream.ofNullable(
-                                        c.configuration().configuration().layout())
-                                .filter(layout -> layout.slug().equals(layoutSlug))
-                                .map(layout -> result(revision, layout, c.sentence(reduced.measure())))));
-    }
-
-    private static FlownResult result(Revision<CampaignDocument> revision, RevisionRef layout, String sentence) {
-        return new FlownResult(
-                revision.content().name(),
-                "/campaigns/" + revision.slug() + "/revisions/" + revision.number(),
-                layout.revision(),
-                sentence,
-                revision.content().invented());
+    private static Stream<FlownResult> results(RevisionRef ref, CampaignSummary campaign, String layoutSlug) {
+        return campaign.lines().stream()
+                .filter(line -> line.claimed() && line.isOf(layoutSlug))
+                .flatMap(line -> Stream.ofNullable(line.layout())
+                        .map(layout -> new FlownResult(
+                                campaign.name(),
+                                "/campaigns/" + ref.slug() + "/revisions/" + ref.revision(),
+                                layout.revision(),
+                                line.sentence(),
+                                campaign.invented())));
     }
 }

@@ -1,7 +1,9 @@
 package org.vanewright.campaign.web;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -16,11 +18,14 @@ import org.vanewright.campaign.CampaignDocument;
 import org.vanewright.campaign.CampaignService;
 import org.vanewright.campaign.ConfigurationDocument;
 import org.vanewright.campaign.Measure;
+import org.vanewright.campaign.reduction.CampaignSummaries;
+import org.vanewright.campaign.reduction.CampaignSummary;
 import org.vanewright.campaign.reduction.ReducedCampaign;
 import org.vanewright.campaign.reduction.Reductions;
 import org.vanewright.platform.page.Units;
 import org.vanewright.record.RecordPage;
 import org.vanewright.record.Revision;
+import org.vanewright.record.RevisionHead;
 import org.vanewright.record.RevisionRef;
 import org.vanewright.record.web.RecordPaths;
 
@@ -31,43 +36,31 @@ class CampaignPages {
 
     private final CampaignService campaigns;
     private final Reductions reductions;
+    private final CampaignSummaries summaries;
 
-    CampaignPages(CampaignService campaigns, Reductions reductions) {
+    CampaignPages(CampaignService campaigns, Reductions reductions, CampaignSummaries summaries) {
         this.campaigns = campaigns;
         this.reductions = reductions;
+        this.summaries = summaries;
     }
 
-    /**
-     * A campaign in the list.
-     *
-     * @param airframeName whose it is
-     * @param flown how many test points there are, in words
-     * @param claims what it says so far
-     */
-    public record Card(
-            Revision<CampaignDocument> revision,
-            String airframeName,
-            String flown,
-            List<ResultView.ClaimLine> claims) {}
+    /** A campaign in the list. */
+    public record Card(RevisionRef ref, CampaignSummary summary, Instant createdAt) {}
 
     @GetMapping("/campaigns")
     String browse(@RequestParam(name = "cursor", required = false) @Nullable String cursor, Model model) {
-        RecordPage<Revision<CampaignDocument>> page = campaigns.list(cursor, PER_PAGE);
-        model.addAttribute("cards", page.items().stream().map(this::card).toList());
+        RecordPage<RevisionHead> page = campaigns.listHeads(cursor, PER_PAGE);
+        List<RevisionRef> refs = page.items().stream().map(RevisionHead::ref).toList();
+        Map<RevisionRef, CampaignSummary> known = summaries.of(refs);
+        model.addAttribute(
+                "cards",
+                refs.stream()
+                        .flatMap(ref -> Stream.ofNullable(known.get(ref))
+                                .map(s -> new Card(ref, s, Instant.parse(s.createdAt()))))
+                        .toList());
         model.addAttribute("first", cursor == null);
         model.addAttribute("nextCursor", page.nextCursor());
         return "campaign/browse";
-    }
-
-    private Card card(Revision<CampaignDocument> revision) {
-        CampaignDocument campaign = revision.content();
-        Measure measure = campaign.plan().measure();
-        int count = measure == null ? 0 : campaign.points(measure.kind()).size();
-        return new Card(
-                revision,
-                campaigns.airframe(campaign).map(a -> a.content().name()).orElse("an unknown airframe"),
-                measure == null || count == 0 ? "not flown yet" : measure.counted(count),
-                reductions.of(revision).map(ResultView::claims).orElse(List.of()));
     }
 
     @GetMapping("/campaigns/" + RecordPaths.SLUG)

@@ -70,7 +70,7 @@ final class H2WordIndexRepository implements WordIndexRepository {
                 .list();
     }
 
-    private static Set<String> trigrams(String word) {
+    static Set<String> trigrams(String word) {
         String padded = "  " + word + " ";
         Set<String> trigrams = new LinkedHashSet<>();
         for (int i = 0; i + 3 <= padded.length(); i++) {
@@ -83,10 +83,7 @@ final class H2WordIndexRepository implements WordIndexRepository {
     public void put(long entry, WordBag words) {
         batches.update("delete from search_word where entry_id = ?", entry);
         List<Object[]> marks = new ArrayList<>();
-        words.marks()
-                .forEach((mark, weights) -> marks.add(new Object[] {
-                    mark, entry, weights.stream().mapToInt(Weight::points).max().orElse(0)
-                }));
+        words.marks().forEach((mark, weights) -> marks.add(new Object[] {mark, entry, points(weights)}));
         batches.batchUpdate("insert into search_word (word, entry_id, weight) values (?, ?, ?)", marks);
         List<String> fresh = fresh(words);
         batches.batchUpdate(
@@ -97,6 +94,11 @@ final class H2WordIndexRepository implements WordIndexRepository {
                 fresh.stream()
                         .flatMap(w -> trigrams(w).stream().map(t -> new Object[] {t, w}))
                         .toList());
+    }
+
+    /** Of the best place where a word stands. */
+    static int points(Set<Weight> weights) {
+        return weights.stream().mapToInt(Weight::points).max().orElse(0);
     }
 
     private List<String> fresh(WordBag words) {

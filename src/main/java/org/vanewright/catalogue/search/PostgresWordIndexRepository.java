@@ -60,14 +60,8 @@ final class PostgresWordIndexRepository implements WordIndexRepository {
 
     @Override
     public void put(long entry, WordBag words) {
-        String vector = words.marks().entrySet().stream()
-                .map(mark -> "'" + mark.getKey() + "':"
-                        + mark.getValue().stream()
-                                .map(w -> (w.ordinal() + 1) + "" + w.letter())
-                                .collect(Collectors.joining(",")))
-                .collect(Collectors.joining(" "));
         jdbc.sql("update search_entry set words = cast(:words as tsvector) where id = :id")
-                .param("words", vector)
+                .param("words", vector(words))
                 .param("id", entry)
                 .update();
         String[] all = words.words().toArray(String[]::new);
@@ -78,6 +72,16 @@ final class PostgresWordIndexRepository implements WordIndexRepository {
                 .param("words", all)
                 .param("stems", stems)
                 .update();
+    }
+
+    /** The words as a {@code tsvector} is written. */
+    static String vector(WordBag words) {
+        return words.marks().entrySet().stream()
+                .map(mark -> "'" + mark.getKey() + "':"
+                        + mark.getValue().stream()
+                                .map(w -> (w.ordinal() + 1) + "" + w.letter())
+                                .collect(Collectors.joining(",")))
+                .collect(Collectors.joining(" "));
     }
 
     @Override

@@ -93,10 +93,7 @@ class SearchIndexRepository {
 
     /** The set of these facet values, made where there is none. */
     private long signature(List<FacetValue> facets) {
-        String sha256 = Downloads.sha256(facets.stream()
-                .map(f -> f.key() + " " + f.place() + " " + f.label())
-                .collect(Collectors.joining("\n"))
-                .getBytes(StandardCharsets.UTF_8));
+        String sha256 = sha256(facets);
         Optional<Long> known = signature(sha256);
         if (known.isPresent()) {
             return known.get();
@@ -116,6 +113,14 @@ class SearchIndexRepository {
                     .update();
         }
         return id;
+    }
+
+    /** By which a set of facet values, sorted, is known. */
+    static String sha256(List<FacetValue> facets) {
+        return Downloads.sha256(facets.stream()
+                .map(f -> f.key() + " " + f.place() + " " + f.label())
+                .collect(Collectors.joining("\n"))
+                .getBytes(StandardCharsets.UTF_8));
     }
 
     private Optional<Long> signature(String sha256) {

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.BiConsumer;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -28,7 +29,6 @@ class SearchRepository {
     private static final int MOST_NAMED = 1000;
 
     private static final int ROWS_AT_ONCE = 2000;
-    private static final int VALUES_OF_MOST = 12;
 
     private final JdbcClient jdbc;
 
@@ -56,24 +56,30 @@ class SearchRepository {
     }
 
     /**
-     * The facet values of each set; of every set there is where many are asked for, read bit by bit, since those are as many
-     * as there are entries at worst.
+     * The facet values of each set, one set after the other; of every set there is where many are asked for, read bit by bit,
+     * since those are as many as there are entries at worst.
      */
     @Transactional(readOnly = true)
-    Map<Long, List<FacetValue>> signatures(List<Long> ids) {
+    void signatures(List<Long> ids, BiConsumer<Long, List<FacetValue>> each) {
         boolean all = ids.size() > MOST_NAMED;
-        Map<FacetValue, FacetValue> alike = new HashMap<>();
-        Map<Long, List<FacetValue>> found = new HashMap<>();
+        List<FacetValue> values = new ArrayList<>();
+        long[] current = {0};
         jdbc.sql("select signature_id, facet, choice, label, place from search_facet"
-                        + (all ? "" : " where signature_id in (:ids)"))
+                        + (all ? "" : " where signature_id in (:ids)") + " order by signature_id")
                 .withFetchSize(ROWS_AT_ONCE)
                 .param("ids", all ? List.of() : ids)
                 .query(row -> {
-                    FacetValue value = value(row);
-                    found.computeIfAbsent(row.getLong("signature_id"), id -> new ArrayList<>(VALUES_OF_MOST))
-                            .add(alike.computeIfAbsent(value, v -> v));
+                    long id = row.getLong("signature_id");
+                    if (id != current[0] && !values.isEmpty()) {
+                        each.accept(current[0], values);
+                        values.clear();
+                    }
+                    current[0] = id;
+                    values.add(value(row));
                 });
-        return found;
+        if (!values.isEmpty()) {
+            each.accept(current[0], values);
+        }
     }
 
     /** Facet values with those choices, of whatever facet. */

@@ -111,19 +111,34 @@ public class SearchService {
     }
 
     private List<FacetCounts.Group> counted(List<Group> found) {
-        List<Long> ids = found.stream().map(Group::signature).toList();
-        Map<Long, int[]> known = new HashMap<>(signatures.getAllPresent(ids));
-        List<Long> missing = ids.stream().filter(id -> !known.containsKey(id)).toList();
-        if (!missing.isEmpty()) {
-            entries.signatures(missing).forEach((id, values) -> {
-                int[] numbers = register.numbers(values);
-                signatures.put(id, numbers);
-                known.put(id, numbers);
-            });
-        }
+        Map<Long, int[]> known = known(found.stream().map(Group::signature).toList());
         return found.stream()
                 .map(g -> new FacetCounts.Group(known.getOrDefault(g.signature(), new int[0]), g.entries()))
                 .toList();
+    }
+
+    private Map<Long, int[]> known(List<Long> ids) {
+        Map<Long, int[]> known = new HashMap<>(signatures.getAllPresent(ids));
+        if (known.size() == ids.size()) {
+            return known;
+        }
+        // One at a time: after a start they may be a hundred thousand, and whoever waits finds them here.
+        synchronized (signatures) {
+            known.putAll(signatures.getAllPresent(ids));
+            List<Long> missing =
+                    ids.stream().filter(id -> !known.containsKey(id)).toList();
+            if (!missing.isEmpty()) {
+                Set<Long> wanted = Set.copyOf(missing);
+                entries.signatures(missing, (id, values) -> {
+                    int[] numbers = register.numbers(values);
+                    signatures.put(id, numbers);
+                    if (wanted.contains(id)) {
+                        known.put(id, numbers);
+                    }
+                });
+            }
+        }
+        return known;
     }
 
     /** Values that were chosen are called by their names even where nothing that was found has them. */

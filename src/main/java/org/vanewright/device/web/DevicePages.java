@@ -45,10 +45,10 @@ class DevicePages {
     /**
      * A device in the list.
      *
-     * @param svg a small still view
+     * @param picture address of a small still view
      * @param summary what it is, in a line
      */
-    public record Card(Revision<DeviceDocument> revision, String svg, String summary) {}
+    public record Card(Revision<DeviceDocument> revision, String picture, String summary) {}
 
     @GetMapping("/devices")
     String browse(
@@ -59,7 +59,8 @@ class DevicePages {
         model.addAttribute(
                 "cards",
                 page.items().stream()
-                        .map(r -> new Card(r, figures.thumbnail(r), DeviceParameters.summary(r.content(), units)))
+                        .map(r -> new Card(
+                                r, Thumbnails.address("devices", r), DeviceParameters.summary(r.content(), units)))
                         .toList());
         model.addAttribute("first", cursor == null);
         model.addAttribute("nextCursor", page.nextCursor());

@@ -60,7 +60,8 @@ final class OverlapCheck {
         Station t = b.station();
         boolean once =
                 s.wing() == t.wing() && s.side() == t.side() && s.panel() == t.panel() && s.number() < t.number();
-        return once && a.base().intersects(b.base());
+        // Few come so near that it matters how thin an overlap is, and shrinking takes long.
+        return once && a.base().intersects(b.base()) && shrunk(a.base()).intersects(shrunk(b.base()));
     }
 
     private static FieldProblem problem(Map<Integer, RowPlan> rows, Station s, Station t) {
@@ -85,7 +86,10 @@ final class OverlapCheck {
             Point2 p = outline.get(i % outline.size());
             ring[i] = new Coordinate(p.x(), p.y());
         }
-        Polygon polygon = GEOMETRY.createPolygon(ring);
+        return GEOMETRY.createPolygon(ring);
+    }
+
+    private static Polygon shrunk(Polygon polygon) {
         return polygon.buffer(-TOUCH_MM / 2) instanceof Polygon shrunk && !shrunk.isEmpty() ? shrunk : polygon;
     }
 }

@@ -1,5 +1,6 @@
 package org.vanewright.inspection.web;
 
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -37,20 +38,18 @@ class InspectionPages {
     @GetMapping("/inspections")
     String browse(@RequestParam(name = "cursor", required = false) @Nullable String cursor, Model model) {
         RecordPage<Revision<InspectionDocument>> page = inspections.list(cursor, PER_PAGE);
-        model.addAttribute("cards", page.items().stream().map(this::card).toList());
+        Map<RevisionRef, String> names = inspections.installationNames(page.items());
+        model.addAttribute(
+                "cards", page.items().stream().map(r -> card(r, names)).toList());
         model.addAttribute("first", cursor == null);
         model.addAttribute("nextCursor", page.nextCursor());
         return "inspection/browse";
     }
 
-    private Card card(Revision<InspectionDocument> revision) {
-        return new Card(
-                revision,
-                inspections
-                        .installation(revision.content())
-                        .map(i -> i.content().name())
-                        .orElse("an unknown installation"),
-                found(revision.content()));
+    private static Card card(Revision<InspectionDocument> revision, Map<RevisionRef, String> names) {
+        RevisionRef installation = revision.content().installation();
+        String name = installation == null ? null : names.get(installation);
+        return new Card(revision, name == null ? "an unknown installation" : name, found(revision.content()));
     }
 
     /** Such as "25 h flown: 1 missing, 2 loose". */

@@ -1,6 +1,8 @@
 package org.vanewright.installation.web;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -40,20 +42,27 @@ class InstallationPages {
     @GetMapping("/installations")
     String browse(@RequestParam(name = "cursor", required = false) @Nullable String cursor, Model model) {
         RecordPage<Revision<InstallationDocument>> page = installations.list(cursor, PER_PAGE);
-        model.addAttribute("cards", page.items().stream().map(this::card).toList());
+        model.addAttribute("cards", cards(page.items()));
         model.addAttribute("first", cursor == null);
         model.addAttribute("nextCursor", page.nextCursor());
         return "installation/browse";
     }
 
-    private Card card(Revision<InstallationDocument> revision) {
-        return new Card(
-                revision,
-                installations
-                        .layout(revision.content())
-                        .map(l -> l.content().name())
-                        .orElse("an unknown layout"),
-                since(inspections(revision.slug())));
+    private List<Card> cards(List<Revision<InstallationDocument>> shown) {
+        Map<RevisionRef, String> layouts = installations.layoutNames(shown);
+        List<String> slugs = shown.stream().map(Revision::slug).toList();
+        Map<String, List<InspectionHistory.Seen>> seen = new HashMap<>();
+        histories.forEach(h -> seen.putAll(h.of(slugs)));
+        return shown.stream()
+                .map(r -> {
+                    RevisionRef layout = r.content().layout();
+                    String name = layout == null ? null : layouts.get(layout);
+                    return new Card(
+                            r,
+                            name == null ? "an unknown layout" : name,
+                            since(seen.getOrDefault(r.slug(), List.of())));
+                })
+                .toList();
     }
 
     private List<InspectionHistory.Seen> inspections(String slug) {

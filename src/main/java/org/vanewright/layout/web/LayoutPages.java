@@ -27,49 +27,23 @@ class LayoutPages {
 
     private final LayoutService layouts;
     private final LayoutPlanner planner;
+    private final LayoutCards cards;
     private final List<FlightEvidence> evidence;
 
-    LayoutPages(LayoutService layouts, LayoutPlanner planner, List<FlightEvidence> evidence) {
+    LayoutPages(LayoutService layouts, LayoutPlanner planner, LayoutCards cards, List<FlightEvidence> evidence) {
         this.layouts = layouts;
         this.planner = planner;
+        this.cards = cards;
         this.evidence = List.copyOf(evidence);
     }
 
-    /**
-     * A layout in the list.
-     *
-     * @param airframeName what it is for
-     * @param devices how many, both wings together
-     * @param planSvg its first surface in plan, without lettering
-     * @param results how many results of flights there are
-     */
-    public record Card(
-            Revision<LayoutDocument> revision, String airframeName, int devices, String planSvg, int results) {}
-
     @GetMapping("/layouts")
-    String browse(
-            @RequestParam(name = "cursor", required = false) @Nullable String cursor,
-            @RequestAttribute("units") Units units,
-            Model model) {
+    String browse(@RequestParam(name = "cursor", required = false) @Nullable String cursor, Model model) {
         RecordPage<Revision<LayoutDocument>> page = layouts.list(cursor, PER_PAGE);
-        model.addAttribute(
-                "cards", page.items().stream().map(r -> card(r, units)).toList());
+        model.addAttribute("cards", cards.of(page.items()));
         model.addAttribute("first", cursor == null);
         model.addAttribute("nextCursor", page.nextCursor());
         return "layout/browse";
-    }
-
-    private Card card(Revision<LayoutDocument> revision, Units units) {
-        LayoutPlan plan = planner.plan(revision.content());
-        int devices = plan.surfaces().stream()
-                .mapToInt(s -> s.placement().stations().size())
-                .sum();
-        return new Card(
-                revision,
-                plan.airframe().content().name(),
-                devices,
-                LayoutDrawings.thumbnail(plan, "plan-" + revision.slug(), units),
-                flown(revision).size());
     }
 
     private List<FlightEvidence.FlownResult> flown(Revision<LayoutDocument> revision) {
