@@ -6,6 +6,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.UUID;
 import java.util.concurrent.TimeUnit;
 import org.jspecify.annotations.Nullable;
+import org.springframework.boot.context.properties.EnableConfigurationProperties;
 import org.springframework.scheduling.annotation.Scheduled;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -17,6 +18,7 @@ import tools.jackson.databind.json.JsonMapper;
 
 /** Long work of whoever asks. A job is seen and cancelled by its owner and by stewards; for others it does not exist. */
 @Service
+@EnableConfigurationProperties(JobSettings.class)
 public class Jobs {
     private final JobRepository jobs;
     private final JobQueueRepository queue;
