@@ -9,13 +9,18 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.springframework.boot.Banner;
 import org.springframework.boot.SpringApplication;
+import org.springframework.boot.SpringBootConfiguration;
 import org.springframework.boot.WebApplicationType;
-import org.springframework.boot.autoconfigure.SpringBootApplication;
+import org.springframework.boot.autoconfigure.AutoConfigurationExcludeFilter;
+import org.springframework.boot.autoconfigure.EnableAutoConfiguration;
 import org.springframework.boot.builder.SpringApplicationBuilder;
-import org.springframework.boot.context.properties.ConfigurationPropertiesScan;
+import org.springframework.boot.context.TypeExcludeFilter;
 import org.springframework.boot.security.autoconfigure.UserDetailsServiceAutoConfiguration;
 import org.springframework.boot.security.oauth2.client.autoconfigure.OAuth2ClientAutoConfiguration;
 import org.springframework.context.ConfigurableApplicationContext;
+import org.springframework.context.annotation.ComponentScan;
+import org.springframework.context.annotation.ComponentScan.Filter;
+import org.springframework.context.annotation.FilterType;
 import org.vanewright.backup.Commands;
 import org.vanewright.export.Exports;
 import org.vanewright.platform.job.JobProgress;
@@ -24,9 +29,18 @@ import org.vanewright.platform.job.JobProgress;
  * Starts the service, or does what a command says: {@code backup FILE}, {@code restore FILE}, {@code export FILE}. Providers
  * to sign in with are asked when somebody goes there, not at the start.
  */
-@SpringBootApplication(exclude = {UserDetailsServiceAutoConfiguration.class, OAuth2ClientAutoConfiguration.class})
-@ConfigurationPropertiesScan
+@SpringBootConfiguration(proxyBeanMethods = false)
+@EnableAutoConfiguration(exclude = {UserDetailsServiceAutoConfiguration.class, OAuth2ClientAutoConfiguration.class})
+@ComponentScan(
+        resourcePattern = Vanewright.COMPONENTS,
+        excludeFilters = {
+            @Filter(type = FilterType.CUSTOM, classes = TypeExcludeFilter.class),
+            @Filter(type = FilterType.CUSTOM, classes = AutoConfigurationExcludeFilter.class)
+        })
 public class Vanewright {
+    /** Each class that is looked at takes time, so the core is left out: it knows no Spring, by the rules of architecture. */
+    static final String COMPONENTS = "{feature:(?!engineering$).+}/**/*.class";
+
     private static final Set<String> COMMANDS = Set.of("backup", "restore", "export");
 
     public static void main(String[] args) throws IOException {

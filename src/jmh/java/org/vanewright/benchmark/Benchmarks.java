@@ -1,5 +1,7 @@
 package org.vanewright.benchmark;
 
+import java.io.IOException;
+import java.nio.file.Path;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
@@ -24,8 +26,17 @@ import org.openjdk.jmh.util.Statistics;
 public final class Benchmarks {
     private Benchmarks() {}
 
-    public static void main(String[] arguments) throws RunnerException {
+    public static void main(String[] arguments) throws RunnerException, IOException, InterruptedException {
         String which = arguments.length == 0 || arguments[0].isBlank() ? ".*" : arguments[0];
+        if ("StartAndMemory".matches(which)) {
+            System.out.print(StartAndMemory.table(Path.of("")));
+        }
+        if (!which.equals("StartAndMemory")) {
+            measure(which);
+        }
+    }
+
+    private static void measure(String which) throws RunnerException {
         Options options = new OptionsBuilder()
                 .include(which)
                 .mode(Mode.SampleTime)

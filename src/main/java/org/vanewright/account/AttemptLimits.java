@@ -4,6 +4,7 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
+import org.springframework.boot.context.properties.EnableConfigurationProperties;
 import org.springframework.scheduling.annotation.Scheduled;
 import org.springframework.stereotype.Component;
 import org.vanewright.account.AttemptRepository.Count;
@@ -15,6 +16,7 @@ import org.vanewright.platform.Networks;
  * network's count fades by itself only: else one account of one's own would open it for guessing at others.
  */
 @Component
+@EnableConfigurationProperties(AttemptSettings.class)
 class AttemptLimits {
     private static final Duration FIRST_WAIT = Duration.ofSeconds(30);
     private static final Duration LONGEST_WAIT = Duration.ofMinutes(15);

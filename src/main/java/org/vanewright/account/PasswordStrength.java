@@ -28,7 +28,10 @@ public class PasswordStrength {
     /** Powers of ten of guesses from which a password is weak, fair, good, strong; common practice, no source. */
     private static final double[] STEPS = {6, 9, 11, 14};
 
-    private final List<Dictionary> common = ConfigurationBuilder.getDefaultDictionaries();
+    /** Read when a password is first chosen: they take time and memory. */
+    private static final class Common {
+        static final List<Dictionary> DICTIONARIES = ConfigurationBuilder.getDefaultDictionaries();
+    }
 
     /**
      * An estimate.
@@ -57,7 +60,7 @@ public class PasswordStrength {
         if (password.isEmpty()) {
             return new Estimate(0);
         }
-        List<Dictionary> dictionaries = new ArrayList<>(common);
+        List<Dictionary> dictionaries = new ArrayList<>(Common.DICTIONARIES);
         dictionaries.add(new DictionaryBuilder()
                 .setDictionaryName("personal")
                 .setExclusion(true)

@@ -5,6 +5,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.context.properties.EnableConfigurationProperties;
 import org.springframework.http.HttpStatus;
 import org.springframework.security.crypto.argon2.Argon2PasswordEncoder;
 import org.springframework.security.crypto.password.PasswordEncoder;
@@ -13,6 +14,7 @@ import org.springframework.web.ErrorResponseException;
 
 /** Hashes and compares passwords, a bounded number at a time. */
 @Component
+@EnableConfigurationProperties(PasswordSettings.class)
 class Passwords {
     private static final int SALT_BYTES = 16;
     private static final int HASH_BYTES = 32;
@@ -21,7 +23,7 @@ class Passwords {
 
     private final PasswordEncoder encoder;
     private final Semaphore free;
-    private final String nobodys;
+    private @Nullable String nobodys;
 
     @Autowired
     Passwords(PasswordSettings settings) {
@@ -33,7 +35,6 @@ class Passwords {
     Passwords(PasswordSettings settings, PasswordEncoder encoder) {
         this.encoder = encoder;
         free = new Semaphore(settings.atOnce(), true);
-        nobodys = hash(new Secrets().next());
     }
 
     String hash(String password) {
@@ -42,8 +43,17 @@ class Passwords {
 
     /** Takes the same work where there is no hash to compare with. */
     boolean matches(String password, @Nullable String hash) {
-        boolean same = bounded(() -> encoder.matches(password, hash == null ? nobodys : hash));
+        String other = nobodys();
+        boolean same = bounded(() -> encoder.matches(password, hash == null ? other : hash));
         return same && hash != null;
+    }
+
+    /** Made by the first who signs in, whether there is a hash or not. */
+    private synchronized String nobodys() {
+        if (nobodys == null) {
+            nobodys = hash(new Secrets().next());
+        }
+        return nobodys;
     }
 
     /** Whether a hash was made with other settings than today's. */

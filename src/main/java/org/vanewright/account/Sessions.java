@@ -6,6 +6,7 @@ import jakarta.servlet.http.HttpSession;
 import java.time.Clock;
 import java.time.Instant;
 import org.jspecify.annotations.Nullable;
+import org.springframework.boot.context.properties.EnableConfigurationProperties;
 import org.springframework.security.core.context.SecurityContext;
 import org.springframework.security.core.context.SecurityContextHolder;
 import org.springframework.security.web.context.SecurityContextRepository;
@@ -16,6 +17,7 @@ import org.springframework.stereotype.Component;
 
 /** Begins and ends sessions of people. */
 @Component
+@EnableConfigurationProperties(SessionSettings.class)
 public class Sessions {
     private final SecurityContextRepository contexts;
     private final CsrfTokenRepository tokens;

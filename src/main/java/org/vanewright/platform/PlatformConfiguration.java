@@ -5,12 +5,14 @@ import io.swagger.v3.oas.models.info.Info;
 import io.swagger.v3.oas.models.info.License;
 import io.swagger.v3.oas.models.servers.Server;
 import java.time.Clock;
+import org.springframework.boot.context.properties.EnableConfigurationProperties;
 import org.springframework.boot.jackson.autoconfigure.JsonMapperBuilderCustomizer;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 
 /** Beans without a better home. */
 @Configuration(proxyBeanMethods = false)
+@EnableConfigurationProperties(LimitSettings.class)
 class PlatformConfiguration {
     @Bean
     Clock clock() {

@@ -8,6 +8,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.boot.context.properties.bind.Binder;
+import org.springframework.boot.test.context.runner.ApplicationContextRunner;
 import org.springframework.mock.env.MockEnvironment;
 import org.vanewright.engineering.input.Checks;
 import org.vanewright.engineering.input.FieldProblem;
@@ -24,6 +25,16 @@ class PasswordsTest {
         assertThat(hash).startsWith("$argon2id$v=19$m=19456,t=2,p=1$");
         assertThat(new Passwords(defaults).matches("seven calm herons", hash)).isTrue();
         assertThat(new Passwords(defaults).matches("seven calm heron", hash)).isFalse();
+    }
+
+    /** The first hash is made by the first sign-in, too late to find out. */
+    @ParameterizedTest
+    @ValueSource(strings = {"memory-kib=7", "passes=0", "at-once=0"})
+    void settingsThatNoHashCanBeMadeWithFailAtTheStart(String setting) {
+        ApplicationContextRunner service = new ApplicationContextRunner().withUserConfiguration(Passwords.class);
+        service.run(context -> assertThat(context).hasNotFailed());
+        service.withPropertyValues("vanewright.password." + setting)
+                .run(context -> assertThat(context).hasFailed().getFailure().hasStackTraceContaining("PasswordSettings"));
     }
 
     @Test

@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.boot.context.event.ApplicationReadyEvent;
+import org.springframework.boot.context.properties.EnableConfigurationProperties;
 import org.springframework.context.event.EventListener;
 import org.springframework.scheduling.annotation.Scheduled;
 import org.springframework.stereotype.Component;
@@ -29,6 +30,7 @@ import org.vanewright.record.Revision;
  * it. One instance does it, in small transactions; what a crash left half done is gone on with by whichever looks first.
  */
 @Component
+@EnableConfigurationProperties(SearchSettings.class)
 class SearchRebuild {
     private static final Logger LOG = LoggerFactory.getLogger(SearchRebuild.class);
     /** One that has done nothing for so long is gone. */

@@ -17,6 +17,7 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.context.properties.EnableConfigurationProperties;
 import org.springframework.boot.info.BuildProperties;
 import org.springframework.stereotype.Service;
 
@@ -25,6 +26,7 @@ import org.springframework.stereotype.Service;
  * many who ask for the same at the same time one makes it and the others wait. What could not be made is not kept.
  */
 @Service
+@EnableConfigurationProperties(FileCacheSettings.class)
 public class KeptFiles {
     private static final Logger LOG = LoggerFactory.getLogger(KeptFiles.class);
 

@@ -10,6 +10,7 @@ import java.util.concurrent.TimeUnit;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import org.springframework.boot.context.properties.EnableConfigurationProperties;
 import org.springframework.core.io.Resource;
 import org.springframework.dao.DuplicateKeyException;
 import org.springframework.scheduling.annotation.Scheduled;
@@ -25,6 +26,7 @@ import tools.jackson.databind.json.JsonMapper;
 
 /** Long work of whoever asks. A job is seen and cancelled by its owner and by stewards; for others it does not exist. */
 @Service
+@EnableConfigurationProperties(JobSettings.class)
 public class Jobs {
     private static final Logger LOG = LoggerFactory.getLogger(Jobs.class);
 
