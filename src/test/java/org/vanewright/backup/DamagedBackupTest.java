@@ -13,6 +13,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.regex.Pattern;
@@ -132,16 +133,16 @@ class DamagedBackupTest {
     }
 
     private static void replace(Map<String, byte[]> files, String file, String what, String with) {
-        String text = new String(files.get(file), StandardCharsets.UTF_8);
+        String text = new String(content(files, file), StandardCharsets.UTF_8);
         assertThat(text).contains(what);
         files.put(file, bytes(text.replaceFirst(Pattern.quote(what), with)));
     }
 
     /** With the hash and size that the manifest then has to have. */
     private static void rewritten(Map<String, byte[]> files, String what, String with) {
-        byte[] before = files.get(PERSON);
+        byte[] before = content(files, PERSON);
         replace(files, PERSON, what, with);
-        byte[] after = files.get(PERSON);
+        byte[] after = content(files, PERSON);
         replace(files, MANIFEST, Downloads.sha256(before), Downloads.sha256(after));
         replace(files, MANIFEST, "\"bytes\" : " + before.length + ",", "\"bytes\" : " + after.length + ",");
     }
@@ -160,12 +161,16 @@ class DamagedBackupTest {
     }
 
     private static void tables(Map<String, byte[]> files, Function<Entry, Stream<Entry>> change) {
-        BackupManifest m = RowJson.manifest(files.get(MANIFEST));
+        BackupManifest m = RowJson.manifest(content(files, MANIFEST));
         List<Entry> tables = m.tables().stream().flatMap(change).toList();
         files.put(
                 MANIFEST,
                 RowJson.manifest(
                         new BackupManifest(m.format(), m.version(), m.schema(), m.engine(), m.madeAt(), tables)));
+    }
+
+    private static byte[] content(Map<String, byte[]> files, String file) {
+        return Objects.requireNonNull(files.get(file), file);
     }
 
     private static byte[] bytes(String text) {

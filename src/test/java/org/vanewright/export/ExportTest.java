@@ -17,6 +17,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVRecord;
@@ -175,7 +176,7 @@ class ExportTest extends ServerTest {
         assertThat(revision.get("withdrawn_reason")).isEqualTo("It broke off");
         assertThat(revision.get("licence")).isEqualTo("CC-BY-SA-4.0");
         assertThat(revision.get("contributor")).isEqualTo(author.name());
-        byte[] jpeg = read.files().get("photographs/" + photograph + ".jpg");
+        byte[] jpeg = Objects.requireNonNull(read.files().get("photographs/" + photograph + ".jpg"));
         assertThat(Downloads.sha256(jpeg)).isEqualTo(photograph);
         assertThat(read.row("photograph_uses", "sha256", photograph).get("slug"))
                 .isEqualTo(slug);

@@ -11,6 +11,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
@@ -89,7 +90,7 @@ final class ReadPackage {
                     ? !field.path("constraints").path("required").asBoolean(false)
                     : switch (field.get("type").asString()) {
                         case "string" -> true;
-                        case "integer" -> Integer.parseInt(cell) >= Integer.MIN_VALUE;
+                        case "integer" -> String.valueOf(Integer.parseInt(cell)).equals(cell);
                         case "number" -> new BigDecimal(cell).signum() > -2 && !cell.contains("E");
                         case "boolean" -> cell.equals("true") || cell.equals("false");
                         case "datetime" -> cell.length() == 20 && Instant.parse(cell) != null;
@@ -150,16 +151,16 @@ final class ReadPackage {
     }
 
     String text(String file) {
-        return new String(files.get(file), StandardCharsets.UTF_8);
+        return new String(Objects.requireNonNull(files.get(file), file), StandardCharsets.UTF_8);
     }
 
     List<CSVRecord> table(String name) {
-        return tables.get(name);
+        return Objects.requireNonNull(tables.get(name), name);
     }
 
     /** The row of a table whose column holds that. */
     CSVRecord row(String table, String column, String value) {
-        return tables.get(table).stream()
+        return table(table).stream()
                 .filter(row -> row.get(column).equals(value))
                 .findFirst()
                 .orElseThrow(() -> new AssertionError("no " + value + " in " + table));

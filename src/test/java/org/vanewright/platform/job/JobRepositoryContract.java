@@ -95,10 +95,9 @@ abstract class JobRepositoryContract {
         added("a", "x");
         jobs.begin("a", "one", NOW);
         jobs.finish("a", "one", JobState.DONE, JobResult.file("kit.zip", "application/zip", random), null, NOW);
-        assertThat(jobs.find("a").orElseThrow().file())
-                .isEqualTo(new Job.FileHead("kit.zip", "application/zip", random.length));
-        Resource file =
-                new JobFileResource(jobs, "a", jobs.find("a").orElseThrow().file());
+        Job.FileHead head = new Job.FileHead("kit.zip", "application/zip", random.length);
+        assertThat(jobs.find("a").orElseThrow().file()).isEqualTo(head);
+        Resource file = new JobFileResource(jobs, "a", head);
         assertThat(file.getContentAsByteArray()).isEqualTo(random);
         assertThat(file.contentLength()).isEqualTo(random.length);
         try (InputStream content = file.getInputStream()) {
