@@ -3,6 +3,7 @@ package org.vanewright.inspection;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Clock;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -45,6 +46,6 @@ abstract class InspectionRepositoryContract extends RepositoryContract<Inspectio
         assertThat(inspections.ofInstallation("pairs")).hasSize(2).contains(second);
         assertThat(inspections.ofInstallation("pairs-2")).hasSize(1);
         assertThat(inspections.ofInstallation("%")).isEmpty();
-        assertThat(inspections.allPublished()).hasSize(3);
+        assertThat(inspections.ofInstallations(List.of("pairs", "pairs-2"))).hasSize(3);
     }
 }

@@ -4,6 +4,9 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import org.vanewright.airframe.AirframeDocument;
 import org.vanewright.campaign.CalibrationDocument;
 import org.vanewright.campaign.CampaignDocument;
@@ -45,7 +48,7 @@ final class InventedFlights {
         PlanDocument plan = plan(number, airframe, flown, measure, configurations, chance);
         return new CampaignDocument(
                         Invention.name(
-                                Invention.place(chance) + " " + measure.label().toLowerCase(java.util.Locale.ROOT),
+                                Invention.place(chance) + " " + measure.label().toLowerCase(Locale.ROOT),
                                 number),
                         "Invented flights from " + Invention.place(chance) + " in blocks over several days.",
                         plan,
@@ -170,7 +173,7 @@ final class InventedFlights {
                 PointSource.TYPED);
     }
 
-    private static double value(@org.jspecify.annotations.Nullable Double figure) {
-        return java.util.Objects.requireNonNull(figure);
+    private static double value(@Nullable Double figure) {
+        return Objects.requireNonNull(figure);
     }
 }

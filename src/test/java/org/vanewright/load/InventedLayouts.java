@@ -2,6 +2,8 @@ package org.vanewright.load;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import org.vanewright.airframe.AirframeDocument;
 import org.vanewright.airframe.PanelDocument;
 import org.vanewright.engineering.placement.Arrangement;
@@ -101,7 +103,7 @@ final class InventedLayouts {
                 null);
     }
 
-    private static double value(Double figure) {
-        return figure;
+    private static double value(@Nullable Double figure) {
+        return Objects.requireNonNull(figure);
     }
 }
