@@ -34,7 +34,8 @@ class PasswordsTest {
         ApplicationContextRunner service = new ApplicationContextRunner().withUserConfiguration(Passwords.class);
         service.run(context -> assertThat(context).hasNotFailed());
         service.withPropertyValues("vanewright.password." + setting)
-                .run(context -> assertThat(context).hasFailed().getFailure().hasStackTraceContaining("PasswordSettings"));
+                .run(context ->
+                        assertThat(context).hasFailed().getFailure().hasStackTraceContaining("PasswordSettings"));
     }
 
     @Test

@@ -67,7 +67,10 @@ class ComposeFileTest {
             assertThat(map(map(service(name).get("depends_on")).get("db")).get("condition"))
                     .isEqualTo("service_healthy");
         }
-        assertThat(texts(map(service("db").get("healthcheck")).get("test"))).last().asString().contains("pg_isready");
+        assertThat(texts(map(service("db").get("healthcheck")).get("test")))
+                .last()
+                .asString()
+                .contains("pg_isready");
         assertThat(texts(map(service("app").get("healthcheck")).get("test")))
                 .last()
                 .asString()
@@ -88,7 +91,8 @@ class ComposeFileTest {
                 }
             }
         }
-        assertThat(kept).isEqualTo(new TreeSet<>(texts(map(compose.get("volumes")).keySet())));
+        assertThat(kept)
+                .isEqualTo(new TreeSet<>(texts(map(compose.get("volumes")).keySet())));
         Map<?, ?> build = map(service("app").get("build"));
         assertThat(Path.of(String.valueOf(build.get("context")), String.valueOf(build.get("dockerfile"))))
                 .isRegularFile();
@@ -121,8 +125,9 @@ class ComposeFileTest {
                 copied.add(line.split(" ")[1]);
             }
         }
-        assertThat(copied).contains("pom.xml", "src", "db").allSatisfy(path -> assertThat(Path.of(path))
-                .exists());
+        assertThat(copied)
+                .contains("pom.xml", "src", "db")
+                .allSatisfy(path -> assertThat(Path.of(path)).exists());
     }
 
     private static int indexOf(List<String> lines, String start) {
