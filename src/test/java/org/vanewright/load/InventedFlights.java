@@ -48,8 +48,7 @@ final class InventedFlights {
         PlanDocument plan = plan(number, airframe, flown, measure, configurations, chance);
         return new CampaignDocument(
                         Invention.name(
-                                Invention.place(chance) + " " + measure.label().toLowerCase(Locale.ROOT),
-                                number),
+                                Invention.place(chance) + " " + measure.label().toLowerCase(Locale.ROOT), number),
                         "Invented flights from " + Invention.place(chance) + " in blocks over several days.",
                         plan,
                         true)
