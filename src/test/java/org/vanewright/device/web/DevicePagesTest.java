@@ -37,7 +37,10 @@ class DevicePagesTest extends ServerTest {
     @Test
     void theListShowsADrawingOfEachDevice() {
         Document page = page("/devices", 200);
-        assertThat(page.select(".card svg.still")).hasSizeGreaterThanOrEqualTo(3);
+        assertThat(page.select(".card img").eachAttr("src"))
+                .hasSizeGreaterThanOrEqualTo(3)
+                .allSatisfy(src -> assertThat(get(src).headers().firstValue("content-type"))
+                        .contains("image/svg+xml"));
         assertThat(page.select(".card a").eachAttr("href")).contains(DEMO, "/devices/triangular-vane-10-by-25");
         assertThat(page("/devices?cursor=nonsense", 400).select("main").text()).contains("cursor is nonsense");
     }
