@@ -42,7 +42,7 @@ public abstract class RecordService<T extends RecordContent> {
         this.drafts = new Drafts<>(this, records, desk);
         this.reviews = new Reviews<>(this, records, desk);
         this.imports = new Imports<>(this, records, desk);
-        this.everything = new PublicRecord<>(records);
+        this.everything = new PublicRecord<>(records.everythingPublic());
     }
 
     /** Every problem the feature's rules find; empty where the document may be submitted. */
@@ -183,12 +183,12 @@ public abstract class RecordService<T extends RecordContent> {
 
     /** How many revisions each of those people has made public, by the person's id. */
     public Map<String, Integer> contributions(Collection<String> personIds) {
-        return records.contributions(personIds);
+        return records.everythingPublic().contributions(personIds);
     }
 
     /** What one person has made public, newest first. */
     public List<Revision<T>> contributedBy(String personId) {
-        return records.contributedBy(personId, MOST_CONTRIBUTED);
+        return records.everythingPublic().contributedBy(personId, MOST_CONTRIBUTED);
     }
 
     /** The published revision of each record, newest first. */
@@ -208,7 +208,7 @@ public abstract class RecordService<T extends RecordContent> {
 
     /** Another text whenever other revisions are published than before, in one look at an index. */
     public String publishedState() {
-        return records.publishedState();
+        return records.everythingPublic().publishedState();
     }
 
     /** How many records have a published revision. */

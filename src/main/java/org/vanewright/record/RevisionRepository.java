@@ -6,7 +6,6 @@ import java.time.ZoneOffset;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -36,6 +35,7 @@ public abstract class RevisionRepository<T extends RecordContent> {
     private final RevisionRepositoryRows<T> rows;
     private final RevisionRepositoryInserts<T> inserts;
     private final RevisionRepositoryImports<T> imports;
+    private final RevisionRepositoryPublic<T> everythingPublic;
 
     /**
      * @param table such as {@code "airframe_revision"}; what stands before {@code _revision} names the kind of record
@@ -54,6 +54,7 @@ public abstract class RevisionRepository<T extends RecordContent> {
         this.rows = new RevisionRepositoryRows<>(table, json, type);
         this.inserts = new RevisionRepositoryInserts<>(jdbc, json, clock, table, kind, type);
         this.imports = new RevisionRepositoryImports<>(jdbc, json, table, type, rows, inserts);
+        this.everythingPublic = new RevisionRepositoryPublic<>(jdbc, table, rows);
     }
 
     /** The kind of record, such as {@code "airframe"}. */
@@ -176,47 +177,9 @@ public abstract class RevisionRepository<T extends RecordContent> {
         }
     }
 
-    /** Every record with a public revision, in the order of characters, which a database's own order need not be. */
-    public List<String> publicSlugs() {
-        return jdbc
-                .sql("select distinct slug from " + table + " where state in ('PUBLISHED', 'SUPERSEDED', 'WITHDRAWN')")
-                .query(String.class)
-                .stream()
-                .sorted()
-                .toList();
-    }
-
-    /** Every public revision of those records, in one statement; by slug and number. */
-    public List<PublicDocument<T>> publicDocuments(Collection<String> slugs) {
-        if (slugs.isEmpty()) {
-            return List.of();
-        }
-        return jdbc
-                .sql(rows.select("where slug in (:slugs) and state in ('PUBLISHED', 'SUPERSEDED', 'WITHDRAWN')"))
-                .param("slugs", slugs)
-                .query((row, n) -> new PublicDocument<>(rows.revision(row, n), row.getString("content")))
-                .stream()
-                .sorted(Comparator.comparing(
-                                (PublicDocument<T> d) -> d.revision().slug())
-                        .thenComparing(d -> d.revision().number()))
-                .toList();
-    }
-
-    /** How many revisions are public, and how many of them were withdrawn. Whatever becomes public makes one of them more. */
-    public PublicCount publicCount() {
-        return jdbc.sql(
-                        "select count(*) as revisions, count(case when state = 'WITHDRAWN' then 1 end) as withdrawn from "
-                                + table + " where state in ('PUBLISHED', 'SUPERSEDED', 'WITHDRAWN')")
-                .query((row, n) -> new PublicCount(row.getLong("revisions"), row.getLong("withdrawn")))
-                .single();
-    }
-
-    /** Another text whenever other revisions are published than before. */
-    public String publishedState() {
-        return jdbc.sql("select count(*) as published, max(published_at) as newest from " + table
-                        + " where state = 'PUBLISHED'")
-                .query((row, n) -> row.getLong("published") + " " + row.getString("newest"))
-                .single();
+    /** What is public, read as a whole and counted. */
+    public RevisionRepositoryPublic<T> everythingPublic() {
+        return everythingPublic;
     }
 
     /** How many records have a published revision. */
@@ -505,31 +468,6 @@ public abstract class RevisionRepository<T extends RecordContent> {
                         + " order by created_at, slug, revision fetch first :most rows only"))
                 .param("slug", parent.slug())
                 .param("revision", parent.revision())
-                .param("most", most)
-                .query(rows::revision)
-                .list();
-    }
-
-    /** How many public revisions each of those people has submitted, by the person's id; those with none are left out. */
-    public Map<String, Integer> contributions(Collection<String> personIds) {
-        Map<String, Integer> counts = new HashMap<>();
-        if (!personIds.isEmpty()) {
-            jdbc.sql("select contributor_id, count(*) as revisions from " + table + " where contributor_id in (:people)"
-                            + " and state in ('PUBLISHED', 'SUPERSEDED', 'WITHDRAWN') group by contributor_id")
-                    .param("people", personIds)
-                    .query(row -> {
-                        counts.put(row.getString("contributor_id"), row.getInt("revisions"));
-                    });
-        }
-        return counts;
-    }
-
-    /** Public revisions that one person has submitted, newest first. */
-    public List<Revision<T>> contributedBy(String personId, int most) {
-        return jdbc.sql(rows.select("where contributor_id = :person"
-                        + " and state in ('PUBLISHED', 'SUPERSEDED', 'WITHDRAWN')"
-                        + " order by published_at desc, slug, revision desc fetch first :most rows only"))
-                .param("person", personId)
                 .param("most", most)
                 .query(rows::revision)
                 .list();

@@ -33,13 +33,13 @@ class PublishedChecksTest {
 
     @Test
     void everyFigureHasASourceAndTheBadOnesAreFew() {
-        assertThat(checks()).hasSize(173).allSatisfy(check -> {
+        assertThat(checks()).hasSize(183).allSatisfy(check -> {
             assertThat(check.source()).isNotBlank();
             assertThat(check.quantity()).isNotBlank();
             assertThat(check.tolerance()).isPositive();
         });
         assertThat(checks().stream().filter(check -> check.reasonOutside() != null))
-                .hasSize(19);
+                .hasSize(22);
     }
 
     @AfterAll
