@@ -2,6 +2,7 @@ package org.vanewright.benchmark.load;
 
 import java.net.http.HttpResponse;
 import java.util.Map;
+import java.util.UUID;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.jsoup.nodes.Element;
@@ -62,7 +63,7 @@ final class Writers {
                         "write: published",
                         "/review/layouts/" + slug + "/1/publish",
                         Map.of("_csrf", pair.token()),
-                        303);
+                        302);
     }
 
     private static String lastOf(HttpResponse<byte[]> answer, String before) {
@@ -78,7 +79,7 @@ final class Writers {
                 "_csrf",
                 token(member, "/account/tokens"),
                 "name",
-                "Load",
+                "Load " + UUID.randomUUID().toString().substring(0, 8),
                 "read",
                 "true",
                 "submit",
