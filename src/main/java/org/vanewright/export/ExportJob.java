@@ -44,17 +44,13 @@ class ExportJob implements JobKind<ExportJob.Parameters> {
     public JobResult run(Parameters parameters, JobProgress progress) {
         MessageDigest digest = Downloads.sha256();
         try {
-            Path file = working.file("record");
-            try {
-                try (OutputStream out = new DigestOutputStream(Files.newOutputStream(file), digest)) {
+            Path file = working.written("record", path -> {
+                try (OutputStream out = new DigestOutputStream(Files.newOutputStream(path), digest)) {
                     export.write(out, progress);
                 }
-                String sha256 = HexFormat.of().formatHex(digest.digest());
-                return JobResult.file("vanewright-record-" + sha256.substring(0, 12) + ".zip", "application/zip", file);
-            } catch (IOException | RuntimeException e) {
-                Files.deleteIfExists(file);
-                throw e;
-            }
+            });
+            String sha256 = HexFormat.of().formatHex(digest.digest());
+            return JobResult.file("vanewright-record-" + sha256.substring(0, 12) + ".zip", "application/zip", file);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -2,7 +2,6 @@ package org.vanewright.kit;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.stereotype.Component;
@@ -41,14 +40,8 @@ class KitJob implements JobKind<KitJob.Parameters> {
     public JobResult run(Parameters parameters, JobProgress progress) {
         try {
             KitPlan plan = kits.getObject().plan(parameters.slug(), parameters.revision(), parameters.results());
-            Path file = working.file("kit");
-            try {
-                kits.getObject().write(plan, file, progress);
-                return JobResult.file(Kits.fileName(plan), "application/zip", file);
-            } catch (IOException | RuntimeException e) {
-                Files.deleteIfExists(file);
-                throw e;
-            }
+            Path file = working.written("kit", path -> kits.getObject().write(plan, path, progress));
+            return JobResult.file(Kits.fileName(plan), "application/zip", file);
         } catch (RecordNotFoundException e) {
             throw new JobFailure("The layout is not public any more.");
         } catch (IOException e) {

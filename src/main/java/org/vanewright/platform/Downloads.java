@@ -4,8 +4,6 @@ import io.micrometer.core.instrument.Counter;
 import io.micrometer.core.instrument.MeterRegistry;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.text.Normalizer;
@@ -150,13 +148,7 @@ public class Downloads {
 
     private Resource once(WebRequest request, LargeFile file) throws IOException {
         limit.admit(request);
-        Path made = working.file("sent");
-        try {
-            file.maker().write(made);
-            return new SentOnce(made);
-        } finally {
-            Files.deleteIfExists(made);
-        }
+        return new SentOnce(working.written("sent", file.maker()));
     }
 
     /**

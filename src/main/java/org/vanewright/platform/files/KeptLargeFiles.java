@@ -29,7 +29,7 @@ public class KeptLargeFiles {
     private final FileMeters meters;
     private final @Nullable Path ownDirectory;
 
-    /** Writes a file of that name, which is not there yet. */
+    /** Writes a file of that name, which is not there yet, or empty. */
     @FunctionalInterface
     public interface Maker {
         void write(Path file) throws IOException;

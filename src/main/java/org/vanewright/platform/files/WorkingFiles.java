@@ -41,11 +41,27 @@ public class WorkingFiles {
     }
 
     /** A new empty file, as {@link #directory}. */
-    public Path file(String purpose) throws IOException {
+    private Path file(String purpose) throws IOException {
         Path place = place();
         return place == null
                 ? Files.createTempFile(PREFIX + purpose, null)
                 : Files.createTempFile(place, PREFIX + purpose + "-", null);
+    }
+
+    /**
+     * A new file that was written, which the caller removes.
+     *
+     * @throws IOException where there is no room for it; nothing is left then
+     */
+    public Path written(String purpose, KeptLargeFiles.Maker maker) throws IOException {
+        Path file = file(purpose);
+        try {
+            maker.write(file);
+            return file;
+        } catch (IOException | RuntimeException e) {
+            Files.deleteIfExists(file);
+            throw e;
+        }
     }
 
     private @Nullable Path place() {
