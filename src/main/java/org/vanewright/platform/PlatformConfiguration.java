@@ -7,8 +7,10 @@ import io.swagger.v3.oas.models.servers.Server;
 import java.time.Clock;
 import org.springframework.boot.context.properties.EnableConfigurationProperties;
 import org.springframework.boot.jackson.autoconfigure.JsonMapperBuilderCustomizer;
+import org.springframework.boot.web.servlet.FilterRegistrationBean;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
+import org.springframework.web.servlet.resource.ResourceUrlEncodingFilter;
 
 /** Beans without a better home. */
 @Configuration(proxyBeanMethods = false)
@@ -17,6 +19,17 @@ class PlatformConfiguration {
     @Bean
     Clock clock() {
         return Clock.systemUTC();
+    }
+
+    /**
+     * Would look for each link of a page among the files on the class path, in vain: most of the time that a page took.
+     */
+    @Bean
+    FilterRegistrationBean<ResourceUrlEncodingFilter> resourceUrlEncoding() {
+        FilterRegistrationBean<ResourceUrlEncodingFilter> none =
+                new FilterRegistrationBean<>(new ResourceUrlEncodingFilter());
+        none.setEnabled(false);
+        return none;
     }
 
     @Bean

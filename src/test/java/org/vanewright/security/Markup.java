@@ -72,7 +72,7 @@ final class Markup {
     private static void look(Element element, List<String> faults) {
         String name = element.normalName();
         boolean ownScript = name.equals("script")
-                && element.attr("src").matches("/(js|webjars/htmx[.]org/[0-9.]+/dist)/[a-z.-]+[.]js")
+                && element.attr("src").matches("/(js|webjars/htmx[.]org/dist)/[a-z.-]+[.]js")
                 && element.data().isEmpty();
         // Data for machines; a browser runs nothing of another type.
         boolean data = element.attr("type").equals("application/ld+json")
