@@ -110,6 +110,7 @@ final class FilledDatabase {
                         + " 'x', current_timestamp, -1, 50, id, 9 from search_signature")
                 .update();
         jdbc.sql("insert into search_vocabulary values ('vanes', 'vane')").update();
+        jdbc.sql("insert into search_removed values (77, 4)").update();
         jdbc.sql("insert into record_summary values ('layout', 'heron', 1, 1, '{\"devices\":12}')")
                 .update();
         if (engine == Engine.H2) {

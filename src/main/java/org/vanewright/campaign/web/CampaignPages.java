@@ -77,6 +77,15 @@ class CampaignPages {
         return show(campaigns.exactly(new RevisionRef(slug, number)), units, model);
     }
 
+    /** Every test point of a campaign that has too many of them for its own page. */
+    @GetMapping("/campaigns/" + RecordPaths.REVISION + "/test-points")
+    String testPoints(@PathVariable("slug") String slug, @PathVariable("number") int number, Model model) {
+        Revision<CampaignDocument> revision = campaigns.exactly(new RevisionRef(slug, number));
+        model.addAttribute("revision", revision);
+        model.addAttribute("points", reductions.of(revision).map(PointRow::of).orElse(List.of()));
+        return "campaign/test-points";
+    }
+
     /** A configuration with how much of it is flown. */
     public record Progress(
             ConfigurationDocument configuration,

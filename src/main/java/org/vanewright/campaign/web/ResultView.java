@@ -1,7 +1,6 @@
 package org.vanewright.campaign.web;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
@@ -9,7 +8,6 @@ import org.vanewright.campaign.Measure;
 import org.vanewright.campaign.reduction.Conclusion;
 import org.vanewright.campaign.reduction.ReducedCampaign;
 import org.vanewright.campaign.reduction.ReducedConfiguration;
-import org.vanewright.campaign.reduction.ReducedPoint;
 import org.vanewright.campaign.reduction.SpeedCalibration;
 import org.vanewright.engineering.flighttest.UncertaintyBudget;
 import org.vanewright.engineering.inference.Comparison;
@@ -21,7 +19,8 @@ import org.vanewright.platform.plot.DrawnPlot;
  *
  * @param claims a sentence for each configuration, with the numbers behind it
  * @param configurations means and scatter
- * @param points raw beside reduced
+ * @param points raw beside reduced; empty where there are more of them than a page bears
+ * @param pointCount how many there are
  * @param budgets of uncertainty
  * @param runs airspeed calibrations
  * @param plots test points, order of flying, position error
@@ -33,11 +32,14 @@ public record ResultView(
         List<ClaimLine> claims,
         List<Row> configurations,
         List<PointRow> points,
+        int pointCount,
         List<Budget> budgets,
         List<RunRow> runs,
         List<DrawnPlot> plots,
         List<StallSigns> signs,
         @Nullable String again) {
+    /** With more test points than that, their table has a page of its own. */
+    private static final int MOST_POINTS = 60;
 
     /** A sentence with the figures it rests on. */
     public record ClaimLine(
@@ -48,18 +50,6 @@ public record ResultView(
 
     /** A row of the table of configurations. */
     public record Row(String label, int count, String mean, String scatter, String interval) {}
-
-    /** A row of the table of test points. */
-    public record PointRow(
-            int number,
-            String configuration,
-            String raw,
-            String calibrated,
-            String mass,
-            String value,
-            String compared,
-            String lift,
-            String remarks) {}
 
     /** What a figure owes its uncertainty to. */
     public record Budget(String label, String result, List<Contribution> contributions) {}
@@ -74,11 +64,13 @@ public record ResultView(
     /** @param idPrefix starts every id within */
     static ResultView of(ReducedCampaign reduced, String idPrefix) {
         Measure measure = reduced.measure();
+        int count = (int) reduced.points().count();
         return new ResultView(
                 reduced,
                 claims(reduced),
                 reduced.configurations().stream().map(c -> row(c, measure)).toList(),
-                rows(reduced),
+                count > MOST_POINTS ? List.of() : PointRow.of(reduced),
+                count,
                 budgets(reduced),
                 reduced.calibration().runs().stream().map(ResultView::run).toList(),
                 ResultPlots.of(reduced, idPrefix),
@@ -135,31 +127,6 @@ public record ResultView(
                 c.mean() == null ? "–" : digits(c.mean()) + unit,
                 c.standardDeviation() == null ? "–" : digits(c.standardDeviation()) + unit,
                 c.interval() == null ? "–" : interval(c.interval()) + unit);
-    }
-
-    private static List<PointRow> rows(ReducedCampaign reduced) {
-        String unit = " " + reduced.measure().unit();
-        List<PointRow> rows = new ArrayList<>();
-        for (ReducedConfiguration each : reduced.configurations()) {
-            for (ReducedPoint p : each.points()) {
-                List<String> remarks = new ArrayList<>(p.remarks());
-                if (p.outlier()) {
-                    remarks.add("apart from the others");
-                }
-                rows.add(new PointRow(
-                        p.number(),
-                        String.valueOf(each.configuration().key()),
-                        PointWords.line(p.raw()),
-                        digits(p.calibratedKt()) + " kt",
-                        digits(p.massKg()) + " kg",
-                        digits(p.value()) + unit,
-                        digits(p.compared()) + unit,
-                        p.liftCoefficient() == null ? "–" : String.format(Locale.ROOT, "%.2f", p.liftCoefficient()),
-                        String.join("; ", remarks)));
-            }
-        }
-        rows.sort(Comparator.comparingInt(PointRow::number));
-        return List.copyOf(rows);
     }
 
     private static List<Budget> budgets(ReducedCampaign reduced) {

@@ -5,126 +5,102 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.roaringbitmap.RoaringBitmap;
 import org.vanewright.catalogue.Facet;
 import org.vanewright.catalogue.FacetValue;
 
 /**
- * Counts what was found from the groups of like entries. A value's count is of what would be found if it were chosen
- * instead of the others of its facet.
+ * Counts what was found. A value's count is of what would be found if it were chosen instead of the others of its facet.
  */
 final class FacetCounts {
+    private final FacetIndex index;
     private final Map<Facet, Set<String>> choices;
-    private final List<FacetValue> values;
-    private final int[] counts;
-    private final boolean[] chosen;
-    private final int[] facetBits;
-    private final int wanted;
-    private final Map<Facet, Integer> without = new EnumMap<>(Facet.class);
-    private int total;
-    private int withoutAny;
+    private final Map<Facet, RoaringBitmap> chosen = new EnumMap<>(Facet.class);
+    private final RoaringBitmap fit;
+    private final RoaringBitmap found;
 
-    /**
-     * Entries with the same facet values.
-     *
-     * @param values by their numbers
-     * @param entries how many
-     */
-    @SuppressWarnings("ArrayRecordComponent") // never compared; there are tens of thousands
-    record Group(int[] values, int entries) {}
-
-    private FacetCounts(Map<Facet, Set<String>> choices, List<FacetValue> values) {
+    /** @param fit entries that fit the words */
+    FacetCounts(RoaringBitmap fit, FacetIndex index, Map<Facet, Set<String>> choices) {
+        this.index = index;
         this.choices = choices;
-        this.values = values;
-        this.counts = new int[values.size()];
-        this.chosen = new boolean[values.size()];
-        this.facetBits = new int[values.size()];
-        for (int i = 0; i < values.size(); i++) {
-            FacetValue value = values.get(i);
-            facetBits[i] = bit(value.facet());
-            chosen[i] = choices.getOrDefault(value.facet(), Set.of()).contains(value.choice());
-        }
-        this.wanted = choices.keySet().stream().mapToInt(FacetCounts::bit).reduce(0, (a, b) -> a | b);
+        this.fit = fit;
+        choices.forEach((facet, values) -> chosen.put(facet, index.any(facet, values)));
+        this.found = without(null);
     }
 
-    /** @param values of the groups, by their numbers */
-    static FacetCounts of(List<Group> groups, List<FacetValue> values, Map<Facet, Set<String>> choices) {
-        FacetCounts counts = new FacetCounts(choices, values);
-        groups.forEach(counts::add);
-        return counts;
-    }
-
-    private static int bit(Facet facet) {
-        return 1 << facet.ordinal();
-    }
-
-    private void add(Group group) {
-        withoutAny += group.entries();
-        int failing = wanted;
-        for (int value : group.values()) {
-            if (chosen[value]) {
-                failing &= ~facetBits[value];
+    /** What fits all facets that are chosen but one. */
+    private RoaringBitmap without(@Nullable Facet one) {
+        RoaringBitmap left = fit.clone();
+        chosen.forEach((facet, entries) -> {
+            if (facet != one) {
+                left.and(entries);
             }
-        }
-        if (Integer.bitCount(failing) > 1) {
-            return;
-        }
-        if (failing == 0) {
-            total += group.entries();
-        } else {
-            without.merge(Facet.values()[Integer.numberOfTrailingZeros(failing)], group.entries(), Integer::sum);
-        }
-        for (int value : group.values()) {
-            if (failing == 0 || failing == facetBits[value]) {
-                counts[value] += group.entries();
-            }
-        }
+        });
+        return left;
+    }
+
+    /** What was found. */
+    RoaringBitmap found() {
+        return found;
     }
 
     /** How much was found. */
     int total() {
-        return total;
+        return found.getCardinality();
     }
 
     /** How much would be found without any facet. */
     int withoutAny() {
-        return withoutAny;
+        return fit.getCardinality();
     }
 
     /** How much would be found without one facet, where that is anything, of the facets that are chosen. */
     List<SearchResult.Loosened> loosened() {
         return choices.keySet().stream()
-                .map(facet -> new SearchResult.Loosened(facet, total + without.getOrDefault(facet, 0)))
+                .map(facet -> new SearchResult.Loosened(facet, without(facet).getCardinality()))
                 .filter(loosened -> loosened.total() > 0)
                 .toList();
     }
 
-    /** The values of each facet that there are, and those chosen that there are not. */
-    List<SearchResult.FacetGroup> groups() {
-        Map<Facet, List<SearchResult.ValueCount>> byFacet = new EnumMap<>(Facet.class);
-        for (int i = 0; i < counts.length; i++) {
-            if (counts[i] > 0 || chosen[i]) {
-                FacetValue value = values.get(i);
-                byFacet.computeIfAbsent(value.facet(), f -> new ArrayList<>())
-                        .add(new SearchResult.ValueCount(value, counts[i], chosen[i]));
+    /**
+     * The values of each facet that there are, and those chosen that there are not.
+     *
+     * @param names of values that are chosen and that no entry has
+     */
+    List<SearchResult.FacetGroup> groups(List<FacetValue> names) {
+        List<SearchResult.FacetGroup> groups = new ArrayList<>();
+        for (Facet facet : Facet.values()) {
+            List<SearchResult.ValueCount> counts = new ArrayList<>(counted(facet));
+            counts.addAll(unknown(facet, names));
+            if (!counts.isEmpty()) {
+                counts.sort((a, b) -> a.value().compareTo(b.value()));
+                groups.add(new SearchResult.FacetGroup(facet, List.copyOf(counts)));
             }
         }
-        choices.forEach((facet, wantedOnes) ->
-                addUnknown(facet, wantedOnes, byFacet.computeIfAbsent(facet, f -> new ArrayList<>())));
-        return byFacet.entrySet().stream()
-                .map(e -> new SearchResult.FacetGroup(
-                        e.getKey(),
-                        e.getValue().stream()
-                                .sorted((a, b) -> a.value().compareTo(b.value()))
-                                .toList()))
+        return List.copyOf(groups);
+    }
+
+    private List<SearchResult.ValueCount> counted(Facet facet) {
+        Set<String> wanted = choices.getOrDefault(facet, Set.of());
+        RoaringBitmap others = wanted.isEmpty() ? found : without(facet);
+        return index.values(facet).stream()
+                .map(known -> new SearchResult.ValueCount(
+                        known.value(),
+                        RoaringBitmap.andCardinality(others, known.entries()),
+                        wanted.contains(known.value().choice())))
+                .filter(count -> count.count() > 0 || count.chosen())
                 .toList();
     }
 
-    private static void addUnknown(Facet facet, Set<String> wanted, List<SearchResult.ValueCount> known) {
-        List<SearchResult.ValueCount> unknown = wanted.stream()
-                .filter(choice ->
-                        known.stream().noneMatch(v -> v.value().choice().equals(choice)))
-                .map(choice -> new SearchResult.ValueCount(new FacetValue(facet, choice, choice, 0), 0, true))
+    private List<SearchResult.ValueCount> unknown(Facet facet, List<FacetValue> names) {
+        return choices.getOrDefault(facet, Set.of()).stream()
+                .filter(choice -> index.value(facet, choice) == null)
+                .map(choice -> names.stream()
+                        .filter(v -> v.facet() == facet && v.choice().equals(choice))
+                        .findFirst()
+                        .orElseGet(() -> new FacetValue(facet, choice, choice, 0)))
+                .map(value -> new SearchResult.ValueCount(value, 0, true))
                 .toList();
-        known.addAll(unknown);
     }
 }

@@ -26,28 +26,65 @@ final class H2WordIndexRepository implements WordIndexRepository {
     }
 
     @Override
-    public Match match(List<Term> terms) {
+    public List<Fitting> fitting(List<Wanted> wanted) {
+        List<String> asked = new ArrayList<>();
+        Map<String, Object> parameters = new HashMap<>();
+        for (int i = 0; i < wanted.size(); i++) {
+            String fits = fits(i, wanted.get(i).term(), parameters);
+            if (wanted.get(i).after() == null) {
+                asked.add("select " + i
+                        + " as n, cast(null as bigint array) as looked, (select array_agg(distinct entry_id)"
+                        + " from search_word where " + fits + ") as fits");
+            } else {
+                parameters.put("c" + i, wanted.get(i).after());
+                String changed = "search_entry where change_number > :c" + i;
+                asked.add("select " + i + " as n, (select array_agg(id) from " + changed + ") as looked,"
+                        + " (select array_agg(distinct entry_id) from search_word where entry_id in (select id from "
+                        + changed + ") and (" + fits + ")) as fits");
+            }
+        }
+        return jdbc.sql(String.join(" union all ", asked) + " order by n")
+                .params(parameters)
+                .query((row, n) -> Fitting.of(row))
+                .list();
+    }
+
+    private static String fits(int i, Term term, Map<String, Object> parameters) {
+        parameters.put("s" + i, term.stems());
+        String beginning = term.beginning();
+        if (beginning == null) {
+            return "word in (:s" + i + ")";
+        }
+        parameters.put("p" + i, beginning);
+        parameters.put("u" + i, WordIndexRepository.beyond(beginning));
+        return "word in (:s" + i + ") or word >= :p" + i + " and word < :u" + i;
+    }
+
+    @Override
+    public Weights weights(List<Term> terms) {
         List<String> each = new ArrayList<>();
         Map<String, Object> parameters = new HashMap<>();
         for (int i = 0; i < terms.size(); i++) {
             each.add(points(i, terms.get(i), parameters));
         }
-        String from = " join (select entry_id, sum(points) as weight from (" + String.join(" union all ", each)
-                + ") t group by entry_id having count(*) = " + terms.size() + ") w on w.entry_id = e.id";
-        return new Match(from, "1 = 1", "w.weight", parameters);
+        return new Weights(
+                "select entry_id as id, sum(points) as weight from (" + String.join(" union all ", each)
+                        + ") t group by entry_id",
+                parameters);
     }
 
     /** Entries with one of the terms, each once, with the best of what fits. */
     private static String points(int i, Term term, Map<String, Object> parameters) {
+        String entries = " from unnest(cast(:ids as bigint array)) i(id) join search_word w on w.entry_id = i.id";
         parameters.put("s" + i, term.stems());
-        String found =
-                "select entry_id, " + STEM_FACTOR + " * weight as points from search_word where word in (:s" + i + ")";
+        String found = "select w.entry_id, " + STEM_FACTOR + " * w.weight as points" + entries + " and w.word in (:s"
+                + i + ")";
         String beginning = term.beginning();
         if (beginning != null) {
             parameters.put("p" + i, beginning);
             parameters.put("u" + i, WordIndexRepository.beyond(beginning));
-            found += " union all select entry_id, weight as points from search_word where word >= :p" + i
-                    + " and word < :u" + i;
+            found += " union all select w.entry_id, w.weight as points" + entries + " and w.word >= :p" + i
+                    + " and w.word < :u" + i;
         }
         return "select entry_id, max(points) as points from (" + found + ") t" + i + " group by entry_id";
     }
@@ -92,6 +129,7 @@ final class H2WordIndexRepository implements WordIndexRepository {
         batches.batchUpdate(
                 "insert into search_trigram (trigram, word) values (?, ?)",
                 fresh.stream()
+                        .filter(w -> !Words.hasDigit(w))
                         .flatMap(w -> trigrams(w).stream().map(t -> new Object[] {t, w}))
                         .toList());
     }

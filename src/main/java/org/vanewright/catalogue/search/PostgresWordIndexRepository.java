@@ -18,19 +18,37 @@ final class PostgresWordIndexRepository implements WordIndexRepository {
         this.jdbc = jdbc;
     }
 
+    @Override
+    public List<Fitting> fitting(List<Wanted> wanted) {
+        List<String> asked = new ArrayList<>();
+        Map<String, Object> parameters = new HashMap<>();
+        for (int i = 0; i < wanted.size(); i++) {
+            parameters.put("t" + i, anyOf(wanted.get(i).term()));
+            String fits = "words @@ cast(:t" + i + " as tsquery)";
+            if (wanted.get(i).after() == null) {
+                asked.add("select " + i
+                        + " as n, cast(null as bigint[]) as looked, array_agg(id) as fits from search_entry" + " where "
+                        + fits);
+            } else {
+                parameters.put("c" + i, wanted.get(i).after());
+                asked.add("select " + i + " as n, array_agg(id) as looked, array_agg(id) filter (where " + fits
+                        + ") as fits from search_entry where change_number > :c" + i);
+            }
+        }
+        return jdbc.sql(String.join(" union all ", asked) + " order by n")
+                .params(parameters)
+                .query((row, n) -> Fitting.of(row))
+                .list();
+    }
+
     /** Fits are weighed by any of the words, since rank by all of them goes by distances, which entries do not keep. */
     @Override
-    public Match match(List<Term> terms) {
-        List<String> each =
-                terms.stream().map(PostgresWordIndexRepository::anyOf).toList();
-        Map<String, Object> parameters = new HashMap<>();
-        parameters.put("words", each.stream().map(t -> "(" + t + ")").collect(Collectors.joining(" & ")));
-        parameters.put("ranked", String.join(" | ", each));
-        return new Match(
-                "",
-                "e.words @@ cast(:words as tsquery)",
-                "cast(round(1000000 * ts_rank('{0.1, 0.2, 0.4, 1}', e.words, cast(:ranked as tsquery))) as bigint)",
-                parameters);
+    public Weights weights(List<Term> terms) {
+        String any = terms.stream().map(PostgresWordIndexRepository::anyOf).collect(Collectors.joining(" | "));
+        return new Weights(
+                "select id, cast(round(1000000 * ts_rank('{0.1, 0.2, 0.4, 1}', words, cast(:ranked as tsquery))) as bigint)"
+                        + " as weight from search_entry where id = any(:ids)",
+                Map.of("ranked", any));
     }
 
     private static String anyOf(Term term) {
@@ -48,7 +66,8 @@ final class PostgresWordIndexRepository implements WordIndexRepository {
         Map<String, Object> parameters = new HashMap<>();
         for (int i = 0; i < typed.size(); i++) {
             String word = "cast(:t" + i + " as text)";
-            asked.add("(select " + word + " as typed, word from search_vocabulary order by word <-> " + word
+            asked.add("(select " + word
+                    + " as typed, word from search_vocabulary where word !~ '[0-9]' order by word <-> " + word
                     + " fetch first " + most + " rows only)");
             parameters.put("t" + i, typed.get(i));
         }

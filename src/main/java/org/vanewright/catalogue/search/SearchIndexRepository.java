@@ -21,6 +21,9 @@ import org.vanewright.platform.Downloads;
  */
 @Repository
 class SearchIndexRepository {
+    /** Of whoever holds the row. */
+    private static final String CHANGE = "(select changes from search_index where id = 1)";
+
     private final JdbcClient jdbc;
     private final WordIndexRepository words;
 
@@ -42,16 +45,18 @@ class SearchIndexRepository {
                         "update search_entry set revision = :revision, name = :name, summary = :summary,"
                                 + " picture = :picture, invented = :invented, contributor = :contributor,"
                                 + " published_at = :publishedAt, effect_ppm = :effectPpm, effect = :effect,"
-                                + " prominence = :prominence, signature_id = :signature, version = :version where kind = :kind and slug = :slug",
+                                + " prominence = :prominence, signature_id = :signature, version = :version,"
+                                + " change_number = " + CHANGE + " where kind = :kind and slug = :slug",
                         columns)
                 .update();
         if (changed == 0) {
             statement(
                             "insert into search_entry (kind, slug, revision, name, summary, picture, invented,"
                                     + " contributor, published_at, effect_ppm, effect, prominence, signature_id,"
-                                    + " version) values"
+                                    + " version, change_number) values"
                                     + " (:kind, :slug, :revision, :name, :summary, :picture, :invented, :contributor,"
-                                    + " :publishedAt, :effectPpm, :effect, :prominence, :signature, :version)",
+                                    + " :publishedAt, :effectPpm, :effect, :prominence, :signature, :version, " + CHANGE
+                                    + ")",
                             columns)
                     .update();
         }
@@ -132,6 +137,11 @@ class SearchIndexRepository {
 
     /** Takes a record out of the index. */
     void remove(String kind, String slug) {
+        jdbc.sql("insert into search_removed (entry_id, change_number) select id, " + CHANGE
+                        + " from search_entry where kind = :kind and slug = :slug")
+                .param("kind", kind)
+                .param("slug", slug)
+                .update();
         jdbc.sql("delete from search_entry where kind = :kind and slug = :slug")
                 .param("kind", kind)
                 .param("slug", slug)

@@ -41,6 +41,7 @@ class SearchRebuild {
     private final Records records;
     private final SearchIndexer indexer;
     private final SearchIndexRepository index;
+    private final SearchService search;
     private final TransactionTemplate together;
     private final SearchSettings settings;
     private final Clock clock;
@@ -56,12 +57,14 @@ class SearchRebuild {
             Records records,
             SearchIndexer indexer,
             SearchIndexRepository index,
+            SearchService search,
             PlatformTransactionManager transactions,
             SearchSettings settings,
             Clock clock) {
         this.records = records;
         this.indexer = indexer;
         this.index = index;
+        this.search = search;
         this.together = new TransactionTemplate(transactions);
         this.settings = settings;
         this.clock = clock;
@@ -73,6 +76,16 @@ class SearchRebuild {
             outdate();
         }
         executor.execute(this::look);
+        executor.execute(this::prepare);
+    }
+
+    private void prepare() {
+        try {
+            search.prepare();
+        } catch (RuntimeException e) {
+            // The first search does it.
+            LOG.warn("what the search keeps in memory could not be read", e);
+        }
     }
 
     /** Makes every entry count as old. */

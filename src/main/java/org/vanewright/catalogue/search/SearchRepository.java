@@ -2,8 +2,10 @@ package org.vanewright.catalogue.search;
 
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -18,7 +20,7 @@ import org.springframework.stereotype.Repository;
 import org.springframework.transaction.annotation.Transactional;
 import org.vanewright.catalogue.Facet;
 import org.vanewright.catalogue.FacetValue;
-import org.vanewright.catalogue.search.WordIndexRepository.Match;
+import org.vanewright.catalogue.search.WordIndexRepository.Weights;
 
 /**
  * The queries of the search. None reads a document, and each counts or reads at once whatever it is about.
@@ -36,9 +38,6 @@ class SearchRepository {
         this.jdbc = jdbc;
     }
 
-    /** How many entries have exactly these facet values. */
-    record Group(long signature, int entries) {}
-
     /** Counts up with every change of any entry, as far as it can be seen. */
     long changes() {
         return jdbc.sql("select changes from search_index where id = 1")
@@ -46,21 +45,40 @@ class SearchRepository {
                 .single();
     }
 
-    /** How many entries there are of each set of facet values. */
-    List<Group> groups(Match match) {
-        return jdbc.sql("select e.signature_id, count(*) as entries from search_entry e" + match.from() + " where "
-                        + match.condition() + " group by e.signature_id")
-                .params(match.parameters())
-                .query((row, n) -> new Group(row.getLong("signature_id"), row.getInt("entries")))
+    /** Entries that were removed after that change. */
+    List<Long> removedSince(long change) {
+        return jdbc.sql("select entry_id from search_removed where change_number > :change")
+                .param("change", change)
+                .query(Long.class)
                 .list();
     }
 
+    /** Entries that were written after that change, by their signatures. */
+    @Transactional(readOnly = true)
+    public List<EntryRow> since(long change) {
+        List<EntryRow> rows = new ArrayList<>();
+        jdbc.sql("select id, signature_id, published_at, effect_ppm from search_entry where change_number > :change"
+                        + " order by signature_id")
+                .param("change", change)
+                .withFetchSize(ROWS_AT_ONCE)
+                .query(row -> {
+                    Instant at =
+                            row.getObject("published_at", OffsetDateTime.class).toInstant();
+                    rows.add(new EntryRow(
+                            Math.toIntExact(row.getLong("id")),
+                            row.getLong("signature_id"),
+                            ChronoUnit.MICROS.between(Instant.EPOCH, at),
+                            row.getInt("effect_ppm")));
+                });
+        return rows;
+    }
+
     /**
-     * The facet values of each set, one set after the other; of every set there is where many are asked for, read bit by bit,
-     * since those are as many as there are entries at worst.
+     * The facet values of each set, by its number, one set after the other; of every set there is where many are asked for,
+     * read bit by bit, since those are as many as there are entries at worst.
      */
     @Transactional(readOnly = true)
-    void signatures(List<Long> ids, BiConsumer<Long, List<FacetValue>> each) {
+    public void signatures(Set<Long> ids, BiConsumer<Long, List<FacetValue>> each) {
         boolean all = ids.size() > MOST_NAMED;
         List<FacetValue> values = new ArrayList<>();
         long[] current = {0};
@@ -98,59 +116,46 @@ class SearchRepository {
                 row.getInt("place"));
     }
 
-    /**
-     * One page.
-     *
-     * @param among newest entries whose words are weighed
-     * @param most entries wanted
-     */
-    List<SearchHit> page(Match match, SearchQuery query, SearchSort sort, int among, int most) {
-        Map<String, Object> parameters = new HashMap<>(match.parameters());
-        String weight = sort == SearchSort.RELEVANCE
-                ? match.weight() + " * e.prominence"
-                : sort == SearchSort.EFFECT ? "effect_ppm" : "0";
-        String found = "select e.*, " + weight + " as weight from search_entry e" + match.from() + " where "
-                + match.condition() + facets(query.choices(), parameters);
-        if (sort == SearchSort.RELEVANCE) {
-            found += " order by published_at desc, id desc fetch first " + among + " rows only";
-        }
-        String by = sort == SearchSort.EFFECT ? "effect_ppm" : "weight";
-        String order =
-                sort == SearchSort.DATE ? "published_at desc, id desc" : by + " desc, published_at desc, id desc";
-        return jdbc.sql("select * from (" + found + ") f" + after(query.after(), sort, by, parameters) + " order by "
-                        + order + " fetch first :most rows only")
-                .params(parameters)
-                .param("most", most)
+    /** Those entries, weighed by when they were published or by their measured change, in no order. */
+    List<SearchHit> hits(List<Integer> ids, SearchSort sort) {
+        return jdbc.sql("select e.*, " + (sort == SearchSort.EFFECT ? "effect_ppm" : "0")
+                        + " as ranked_by from search_entry e where e.id = any(:ids)")
+                .param("ids", array(ids))
                 .query(SearchRepository::hit)
                 .list();
     }
 
-    private static String facets(Map<Facet, Set<String>> choices, Map<String, Object> parameters) {
-        StringBuilder sql = new StringBuilder();
-        choices.forEach((facet, values) -> {
-            sql.append(" and e.signature_id in (select signature_id from search_facet where facet = '")
-                    .append(facet.key())
-                    .append("' and choice in (:")
-                    .append(facet.key())
-                    .append("))");
-            parameters.put(facet.key(), new TreeSet<>(values));
-        });
-        return sql.toString();
+    /**
+     * Those of some entries that fit words best, the best first.
+     *
+     * @param after entry before the first; null for the first of all
+     * @param most entries wanted
+     */
+    List<SearchHit> best(List<Integer> ids, Weights weights, @Nullable SearchCursor after, int most) {
+        Map<String, Object> parameters = new HashMap<>(weights.parameters());
+        parameters.put("ids", array(ids));
+        parameters.put("most", most);
+        return jdbc.sql("select * from (select e.*, w.weight * e.prominence as ranked_by from (" + weights.sql()
+                        + ") w join search_entry e on e.id = w.id) f" + after(after, parameters)
+                        + " order by ranked_by desc, published_at desc, id desc fetch first :most rows only")
+                .params(parameters)
+                .query(SearchRepository::hit)
+                .list();
     }
 
-    private static String after(
-            @Nullable SearchCursor after, SearchSort sort, String by, Map<String, Object> parameters) {
+    private static Long[] array(List<Integer> ids) {
+        return ids.stream().map(Integer::longValue).toArray(Long[]::new);
+    }
+
+    private static String after(@Nullable SearchCursor after, Map<String, Object> parameters) {
         if (after == null) {
             return "";
         }
+        parameters.put("weight", after.weight());
         parameters.put("at", after.publishedAt().atOffset(ZoneOffset.UTC));
         parameters.put("id", after.id());
-        String older = "(published_at < :at or published_at = :at and id < :id)";
-        if (sort == SearchSort.DATE) {
-            return " where " + older;
-        }
-        parameters.put("weight", after.weight());
-        return " where (" + by + " < :weight or " + by + " = :weight and " + older + ")";
+        return " where (ranked_by < :weight or ranked_by = :weight"
+                + " and (published_at < :at or published_at = :at and id < :id))";
     }
 
     private static SearchHit hit(ResultSet row, int number) throws SQLException {
@@ -167,7 +172,7 @@ class SearchRepository {
                 row.getObject("published_at", OffsetDateTime.class).toInstant(),
                 row.getInt("effect_ppm"),
                 row.getString("effect"),
-                row.getLong("weight"));
+                row.getLong("ranked_by"));
     }
 
     /** Which of the words are in the index, as a stem or as the beginning of a word. */

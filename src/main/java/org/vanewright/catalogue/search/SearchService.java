@@ -1,16 +1,16 @@
 package org.vanewright.catalogue.search;
 
-import com.github.benmanes.caffeine.cache.Cache;
-import com.github.benmanes.caffeine.cache.Caffeine;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.roaringbitmap.RoaringBitmap;
 import org.springframework.stereotype.Service;
-import org.vanewright.catalogue.search.SearchRepository.Group;
-import org.vanewright.catalogue.search.WordIndexRepository.Match;
+import org.vanewright.catalogue.FacetValue;
 import org.vanewright.catalogue.search.WordIndexRepository.Near;
 
 /** Finds what is published. A search takes {@value #MOST_STATEMENTS} statements at most, whatever is found. */
@@ -22,141 +22,131 @@ public class SearchService {
     /** Most results that a page may have. */
     public static final int LARGEST_PAGE = 100;
 
-    /** Most statements for one search. */
-    static final int MOST_STATEMENTS = 8;
+    /** Most statements for one search, four of them only after something has changed. */
+    static final int MOST_STATEMENTS = 10;
 
     /** Of so many of the newest the words are weighed; where more fit, the words say little. */
-    static final int WEIGHED = 2000;
+    static final int WEIGHED = 1000;
 
     private static final int MOST_CORRECTED = 3;
     private static final int CANDIDATES = 40;
-    private static final long KEPT_GROUPS = 400_000;
-    private static final long KEPT_SIGNATURES = 200_000;
 
     private final SearchRepository entries;
     private final WordIndexRepository words;
-
-    private final FacetRegister register = new FacetRegister();
-
-    /** Groups by words, until any entry changes. */
-    private final Cache<String, List<FacetCounts.Group>> groups = Caffeine.newBuilder()
-            .maximumWeight(KEPT_GROUPS)
-            .weigher((String key, List<FacetCounts.Group> found) -> 10 + found.size())
-            .build();
-
-    /** A signature never changes. */
-    private final Cache<Long, int[]> signatures =
-            Caffeine.newBuilder().maximumSize(KEPT_SIGNATURES).build();
+    private final EntryIndex index;
+    private final TermIndex terms;
 
     SearchService(SearchRepository entries, WordIndexRepository words) {
         this.entries = entries;
         this.words = words;
+        this.index = new EntryIndex(entries);
+        this.terms = new TermIndex(words);
+    }
+
+    /** What is looked for, where the words that nothing has are put right. */
+    private record Wording(
+            List<Term> terms, @Nullable RoaringBitmap entries, List<SearchResult.Correction> corrections) {
+        /** Entries that fit. */
+        RoaringBitmap fit(FacetIndex index) {
+            return entries == null ? index.all().clone() : RoaringBitmap.and(entries, index.all());
+        }
+    }
+
+    /** What was counted, and the first entries in the order asked for. */
+    private record Counted(FacetCounts counts, List<SearchResult.FacetGroup> groups, List<Integer> first) {}
+
+    /** Reads what is kept of all entries, so that nobody who searches has to wait for it. */
+    void prepare() {
+        index.at(entries.changes(), FacetIndex::all);
     }
 
     /** @param limit results on a page, from 1 to {@value #LARGEST_PAGE} */
     public SearchResult search(SearchQuery query, int limit) {
-        if (query.wordless()) {
-            return nothing(query);
-        }
-        long changes = entries.changes();
+        long changes = query.wordless() ? 0 : entries.changes();
+        Wording wording =
+                query.wordless() ? new Wording(List.of(), new RoaringBitmap(), List.of()) : wording(query, changes);
+        SearchSort sort =
+                wording.terms().isEmpty() && query.sort() == SearchSort.RELEVANCE ? SearchSort.DATE : query.sort();
+        List<FacetValue> names = names(query, changes);
+        Counted counted = index.at(changes, all -> {
+            FacetCounts counts = new FacetCounts(wording.fit(all), all, query.choices());
+            List<Integer> first = sort == SearchSort.RELEVANCE
+                    ? all.first(counts.found(), sort, null, WEIGHED)
+                    : all.first(counts.found(), sort, query.after(), limit + 1);
+            return new Counted(counts, counts.groups(names), first);
+        });
+        return result(query, limit, sort, wording, counted);
+    }
+
+    private Wording wording(SearchQuery query, long changes) {
         List<String> typed = query.words();
-        List<Term> terms = typed.stream().map(Term::of).toList();
-        Match match = terms.isEmpty() ? Match.ANYTHING : words.match(terms);
-        List<FacetCounts.Group> found = groups(changes, terms, match);
-        List<SearchResult.Correction> corrections = List.of();
-        if (found.isEmpty() && !terms.isEmpty()) {
-            corrections = corrections(typed);
-            if (!corrections.isEmpty()) {
-                terms = corrected(typed, corrections);
-                match = words.match(terms);
-                found = groups(changes, terms, match);
-            }
+        if (typed.isEmpty()) {
+            return new Wording(List.of(), null, List.of());
         }
-        nameChoices(query);
-        FacetCounts counts = FacetCounts.of(found, register.values(), query.choices());
-        return result(query, limit, match, terms.isEmpty(), counts, corrections);
+        List<Term> asked = typed.stream().map(Term::of).toList();
+        RoaringBitmap found = terms.all(asked, changes);
+        if (index.at(changes, all -> RoaringBitmap.intersects(found, all.all()))) {
+            return new Wording(asked, found, List.of());
+        }
+        List<SearchResult.Correction> corrections = corrections(typed);
+        if (corrections.isEmpty()) {
+            return new Wording(asked, found, corrections);
+        }
+        List<Term> instead = corrected(typed, corrections);
+        return new Wording(instead, terms.all(instead, changes), corrections);
     }
 
-    private SearchResult nothing(SearchQuery query) {
-        FacetCounts counts = FacetCounts.of(List.of(), List.of(), query.choices());
-        return new SearchResult(query, 0, List.of(), counts.groups(), List.of(), List.of(), 0, null, null);
-    }
-
-    private SearchResult result(
-            SearchQuery query,
-            int limit,
-            Match match,
-            boolean everything,
-            FacetCounts counts,
-            List<SearchResult.Correction> corrections) {
-        int total = counts.total();
-        SearchSort sort = everything && query.sort() == SearchSort.RELEVANCE ? SearchSort.DATE : query.sort();
-        List<SearchHit> hits = total == 0 ? List.of() : entries.page(match, query, sort, WEIGHED, limit + 1);
+    private SearchResult result(SearchQuery query, int limit, SearchSort sort, Wording wording, Counted counted) {
+        FacetCounts counts = counted.counts();
+        List<SearchHit> hits = hits(query, limit, sort, wording, counted);
         boolean more = hits.size() > limit;
         List<SearchHit> shown = more ? hits.subList(0, limit) : hits;
         return new SearchResult(
                 query,
-                total,
+                counts.total(),
                 List.copyOf(shown),
-                counts.groups(),
-                counts.withoutAny() == 0 ? List.of() : corrections,
-                total == 0 ? counts.loosened() : List.of(),
+                counted.groups(),
+                counts.withoutAny() == 0 ? List.of() : wording.corrections(),
+                counts.total() == 0 ? counts.loosened() : List.of(),
                 counts.withoutAny(),
                 more ? shown.get(limit - 1).cursor().encode() : null,
-                sort == SearchSort.RELEVANCE && total > WEIGHED ? WEIGHED : null);
+                sort == SearchSort.RELEVANCE && counts.total() > WEIGHED ? WEIGHED : null);
     }
 
-    private List<FacetCounts.Group> groups(long changes, List<Term> terms, Match match) {
-        return groups.get(changes + " " + Term.key(terms), key -> counted(entries.groups(match)));
-    }
-
-    private List<FacetCounts.Group> counted(List<Group> found) {
-        Map<Long, int[]> known = known(found.stream().map(Group::signature).toList());
-        return found.stream()
-                .map(g -> new FacetCounts.Group(known.getOrDefault(g.signature(), new int[0]), g.entries()))
+    private List<SearchHit> hits(SearchQuery query, int limit, SearchSort sort, Wording wording, Counted counted) {
+        List<Integer> first = counted.first();
+        if (first.isEmpty()) {
+            return List.of();
+        }
+        if (sort == SearchSort.RELEVANCE) {
+            return entries.best(first, words.weights(wording.terms()), query.after(), limit + 1);
+        }
+        Map<Long, SearchHit> hits =
+                entries.hits(first, sort).stream().collect(Collectors.toMap(SearchHit::id, Function.identity()));
+        return first.stream()
+                .map(id -> hits.get(id.longValue()))
+                // One may have gone since.
+                .filter(Objects::nonNull)
                 .toList();
     }
 
-    private Map<Long, int[]> known(List<Long> ids) {
-        Map<Long, int[]> known = new HashMap<>(signatures.getAllPresent(ids));
-        if (known.size() == ids.size()) {
-            return known;
-        }
-        // One at a time: after a start they may be a hundred thousand, and whoever waits finds them here.
-        synchronized (signatures) {
-            known.putAll(signatures.getAllPresent(ids));
-            List<Long> missing =
-                    ids.stream().filter(id -> !known.containsKey(id)).toList();
-            if (!missing.isEmpty()) {
-                Set<Long> wanted = Set.copyOf(missing);
-                entries.signatures(missing, (id, values) -> {
-                    int[] numbers = register.numbers(values);
-                    signatures.put(id, numbers);
-                    if (wanted.contains(id)) {
-                        known.put(id, numbers);
-                    }
-                });
-            }
-        }
-        return known;
-    }
-
-    /** Values that were chosen are called by their names even where nothing that was found has them. */
-    private void nameChoices(SearchQuery query) {
-        List<String> missing = query.facetKeys().stream()
-                .filter(key -> !register.knows(key))
-                .map(key -> key.substring(key.indexOf(':') + 1))
-                .toList();
-        if (!missing.isEmpty()) {
-            register.numbers(entries.valuesOf(missing));
-        }
+    /** Values that were chosen and that nothing has now are called by the names they had. */
+    private List<FacetValue> names(SearchQuery query, long changes) {
+        List<String> missing = index.at(
+                changes,
+                all -> query.choices().entrySet().stream()
+                        .flatMap(e -> e.getValue().stream().filter(choice -> all.value(e.getKey(), choice) == null))
+                        .toList());
+        return missing.isEmpty() ? List.of() : entries.valuesOf(missing);
     }
 
     /** Other spellings of the words that nothing has; empty where one of them has none. */
     private List<SearchResult.Correction> corrections(List<String> typed) {
         Set<String> known = entries.known(typed);
         List<String> unknown = typed.stream().filter(w -> !known.contains(w)).toList();
-        if (unknown.isEmpty() || unknown.size() > MOST_CORRECTED) {
+        if (unknown.isEmpty()
+                || unknown.size() > MOST_CORRECTED
+                || unknown.stream().anyMatch(Words::hasDigit)) {
             return List.of();
         }
         Map<String, List<String>> near = words.near(unknown, CANDIDATES).stream()

@@ -1,6 +1,5 @@
 package org.vanewright.catalogue.search;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -27,10 +26,8 @@ record Term(String typed, List<String> stems, @Nullable String beginning) {
                 null);
     }
 
-    /** All that is looked for of the words, for a key. */
-    static String key(List<Term> terms) {
-        List<String> parts = new ArrayList<>();
-        terms.forEach(t -> parts.add(String.join("|", t.stems()) + "|" + (t.beginning() == null ? "" : t.beginning())));
-        return String.join("&", parts);
+    /** All that is looked for, for a key. */
+    String key() {
+        return String.join("|", stems) + "|" + (beginning == null ? "" : beginning);
     }
 }

@@ -68,6 +68,11 @@ final class Words {
         return EnglishAnalyzer.ENGLISH_STOP_WORDS_SET.contains(word);
     }
 
+    /** Whether a word is a figure or holds one: such words are never taken for a slip of another. */
+    static boolean hasDigit(String word) {
+        return word.chars().anyMatch(c -> c >= '0' && c <= '9');
+    }
+
     private static String cut(String word) {
         if (word.length() <= LONGEST) {
             return word;

@@ -1,9 +1,9 @@
 package org.vanewright.engineering.inference;
 
 import java.util.stream.DoubleStream;
+import org.apache.commons.numbers.gamma.Erfc;
 import org.hipparchus.analysis.integration.gauss.GaussIntegrator;
 import org.hipparchus.analysis.integration.gauss.GaussIntegratorFactory;
-import org.hipparchus.special.Erf;
 
 /**
  * Non-central t distribution: of (Z + δ)/S with Z standard normal and ν S² a chi-squared variable of ν degrees of freedom,
@@ -88,6 +88,6 @@ public final class NoncentralT {
     }
 
     private static double normal(double z) {
-        return Erf.erfc(-z / Math.sqrt(2)) / 2;
+        return Erfc.value(-z / Math.sqrt(2)) / 2;
     }
 }

@@ -30,7 +30,8 @@ import org.w3c.dom.Document;
 public final class SvgPlots {
     private static final String SVG = "http://www.w3.org/2000/svg";
     private static final Stroke SEAM = new BasicStroke(0.6f);
-    private static final Shape DOT = new Ellipse2D.Double(-3, -3, 6, 6);
+    private static final Shape DOT =
+            new Ellipse2D.Double(-CurveRenderer.DOT / 2, -CurveRenderer.DOT / 2, CurveRenderer.DOT, CurveRenderer.DOT);
 
     static {
         // The work-around draws turned words as outlines, which nobody can search or hear.

@@ -40,6 +40,7 @@ public final class BulkEntries {
     private final boolean postgres;
     private final Map<String, Long> signatures = new HashMap<>();
     private final Set<String> vocabulary = new HashSet<>();
+    private long change;
     private long lastEntry;
     private long lastSignature;
 
@@ -71,10 +72,12 @@ public final class BulkEntries {
         batches.query("select word from search_vocabulary", row -> {
             vocabulary.add(row.getString("word"));
         });
+        Long changes = batches.queryForObject("select changes from search_index", Long.class);
+        change = changes == null ? 0 : changes + 1;
         records.services().forEach(this::fill);
         restart("search_entry", lastEntry);
         restart("search_signature", lastSignature);
-        batches.update("update search_index set changes = changes + 1, version = " + SearchIndexer.VERSION);
+        batches.update("update search_index set changes = ?, version = ?", change, SearchIndexer.VERSION);
         return lastEntry - before;
     }
 
@@ -131,8 +134,8 @@ public final class BulkEntries {
                 "insert into search_facet (signature_id, facet, choice, label, place) values (?, ?, ?, ?, ?)", facets);
         batches.batchUpdate(
                 "insert into search_entry (id, kind, slug, revision, name, summary, picture, invented, contributor,"
-                        + " published_at, effect_ppm, effect, prominence, signature_id, version"
-                        + (postgres ? ", words" : "") + ") values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?"
+                        + " published_at, effect_ppm, effect, prominence, signature_id, version, change_number"
+                        + (postgres ? ", words" : "") + ") values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?"
                         + (postgres ? ", cast(? as tsvector)" : "") + ")",
                 rows);
         batches.batchUpdate(
@@ -143,6 +146,7 @@ public final class BulkEntries {
             batches.batchUpdate(
                     "insert into search_trigram (trigram, word) values (?, ?)",
                     words.stream()
+                            .filter(w -> !Words.hasDigit(w))
                             .flatMap(w ->
                                     H2WordIndexRepository.trigrams(w).stream().map(t -> new Object[] {t, w}))
                             .toList());
@@ -175,6 +179,7 @@ public final class BulkEntries {
         row.add(e.prominence());
         row.add(signature);
         row.add(SearchIndexer.VERSION);
+        row.add(change);
         if (postgres) {
             row.add(PostgresWordIndexRepository.vector(e.words()));
         }

@@ -72,7 +72,11 @@ abstract class SearchContract {
     void clear() {
         together.executeWithoutResult(status -> {
             index.hold();
-            JdbcClient.create(counter).sql("delete from search_entry").update();
+            JdbcClient.create(counter)
+                    .sql("select kind, slug from search_entry")
+                    .query(row -> {
+                        index.remove(row.getString("kind"), row.getString("slug"));
+                    });
             words.prune();
         });
     }
@@ -172,6 +176,16 @@ abstract class SearchContract {
         SearchResult result = found(typed);
         assertThat(slugs(result)).containsExactly("one");
         assertThat(result.corrections()).containsExactly(new SearchResult.Correction(typed, List.of(word)));
+    }
+
+    @Test
+    void aFigureIsNeverTakenForASlipOfAnother() {
+        publish("layout", "one", "Vane behind NACA 4412", "9.5 mm high");
+        for (String q : List.of("4421", "naca 4421", "9.6", "vaen 4421")) {
+            assertThat(found(q).total()).as(q).isZero();
+            assertThat(found(q).corrections()).as(q).isEmpty();
+        }
+        assertThat(slugs(found("vaen 4412"))).containsExactly("one");
     }
 
     @Test
@@ -291,6 +305,41 @@ abstract class SearchContract {
         SearchResult both = other.search(query("vane"), 5);
         assertThat(both.total()).isEqualTo(2);
         assertThat(count(both, "kind:layout")).isEqualTo(2);
+    }
+
+    /** What is kept in memory and brought up to date is what one that has just started reads. */
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3})
+    void whatIsKeptIsWhatIsThereAfterAnyChanges(long seed) {
+        Random random = new Random(seed);
+        List<String> all = List.of("taper", "tapered", "pair", "ogival", "quillmere");
+        for (int round = 0; round < 12; round++) {
+            for (int i = random.nextInt(6); i >= 0; i--) {
+                String slug = "s" + random.nextInt(15);
+                if (random.nextInt(4) == 0) {
+                    together.executeWithoutResult(status -> {
+                        index.hold();
+                        index.remove("layout", slug);
+                    });
+                } else {
+                    publish(
+                            "layout",
+                            slug,
+                            "Vane " + all.get(random.nextInt(all.size())),
+                            all.get(random.nextInt(all.size())),
+                            random.nextInt(3) * 1000,
+                            Bands.HEIGHT.of(5 + random.nextInt(8)));
+                }
+            }
+            SearchService fresh = service();
+            for (String q : List.of("", "taper", "pair vane", "quil", "ogivla", "tap pair")) {
+                String facet = random.nextBoolean() ? "height:6-8" : "kind:layout";
+                SearchSort sort = SearchSort.values()[random.nextInt(3)];
+                SearchQuery query = SearchQuery.read(q, List.of(facet), sort.key(), null, new Checks());
+                SearchResult expected = fresh.search(query, 5);
+                assertThat(search.search(query, 5)).as(q + " " + facet).isEqualTo(expected);
+            }
+        }
     }
 
     /** Whoever comes second waits, and then works with what the first one wrote. */
