@@ -15,6 +15,7 @@ import org.springframework.boot.autoconfigure.AutoConfigurationExcludeFilter;
 import org.springframework.boot.autoconfigure.EnableAutoConfiguration;
 import org.springframework.boot.builder.SpringApplicationBuilder;
 import org.springframework.boot.context.TypeExcludeFilter;
+import org.springframework.boot.micrometer.metrics.autoconfigure.logging.logback.LogbackMetricsAutoConfiguration;
 import org.springframework.boot.security.autoconfigure.UserDetailsServiceAutoConfiguration;
 import org.springframework.boot.security.oauth2.client.autoconfigure.OAuth2ClientAutoConfiguration;
 import org.springframework.context.ConfigurableApplicationContext;
@@ -30,7 +31,12 @@ import org.vanewright.platform.job.JobProgress;
  * to sign in with are asked when somebody goes there, not at the start.
  */
 @SpringBootConfiguration(proxyBeanMethods = false)
-@EnableAutoConfiguration(exclude = {UserDetailsServiceAutoConfiguration.class, OAuth2ClientAutoConfiguration.class})
+@EnableAutoConfiguration(
+        exclude = {
+            UserDetailsServiceAutoConfiguration.class,
+            OAuth2ClientAutoConfiguration.class,
+            LogbackMetricsAutoConfiguration.class
+        })
 @ComponentScan(
         resourcePattern = Vanewright.COMPONENTS,
         excludeFilters = {

@@ -1,5 +1,7 @@
 package org.vanewright.layout;
 
+import com.github.benmanes.caffeine.cache.Cache;
+import com.github.benmanes.caffeine.cache.Caffeine;
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
@@ -20,6 +22,10 @@ import org.vanewright.engineering.template.TemplateRow;
 
 /** Turns a recorded row and its device into what the engineering core places. */
 final class RowPlans {
+    /** A device is laid out again and again. */
+    private static final Cache<DeviceDesign, DeviceFootprint> FOOTPRINTS =
+            Caffeine.newBuilder().maximumSize(500).build();
+
     private RowPlans() {}
 
     static TemplateRow of(int index, RowDocument row, DeviceDocument device, boolean mirrored) {
@@ -61,6 +67,10 @@ final class RowPlans {
     }
 
     static DeviceFootprint footprint(DeviceDesign design) {
+        return FOOTPRINTS.get(design, RowPlans::drawn);
+    }
+
+    private static DeviceFootprint drawn(DeviceDesign design) {
         List<List<Point2>> outlines = DeviceDrawing.planOutline(design);
         return new DeviceFootprint(outlines.get(0), outlines.subList(1, outlines.size()), design.pair() != null);
     }

@@ -1,5 +1,7 @@
 package org.vanewright.record;
 
+import com.github.benmanes.caffeine.cache.Cache;
+import com.github.benmanes.caffeine.cache.Caffeine;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
@@ -11,6 +13,18 @@ final class RevisionRepositoryRows<T extends RecordContent> {
     private static final String COLUMNS = "slug, revision, state, content, sha256, contributor, created_at,"
             + " derived_from_slug, derived_from_revision, contributor_id, licence, summary, draft_id, published_at,"
             + " published_by, closed_at, closed_by, reason, import_origin, localised";
+
+    /** Characters of documents of one kind that are kept as they were read. */
+    private static final long KEPT_CHARACTERS = 1_000_000;
+
+    /**
+     * By what they say, so that what stands in the database counts: pages read the same document several times, and many
+     * name the same airframe or device.
+     */
+    private final Cache<String, T> contents = Caffeine.newBuilder()
+            .maximumWeight(KEPT_CHARACTERS)
+            .weigher((String text, T content) -> text.length())
+            .build();
 
     private final String table;
     private final CanonicalJson json;
@@ -32,7 +46,7 @@ final class RevisionRepositoryRows<T extends RecordContent> {
                 row.getString("slug"),
                 row.getInt("revision"),
                 RecordState.valueOf(row.getString("state")),
-                json.read(text(row), type),
+                contents.get(text(row), text -> json.read(text, type)),
                 row.getString("sha256"),
                 row.getString("contributor"),
                 row.getObject("created_at", OffsetDateTime.class).toInstant(),

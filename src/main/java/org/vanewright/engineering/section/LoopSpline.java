@@ -89,7 +89,10 @@ final class LoopSpline implements SkinCurve {
     public double speed(double s) {
         int piece = piece(s);
         double d = s - knots[piece];
-        return Math.hypot(slope(xTerms, TERMS * piece, d), slope(yTerms, TERMS * piece, d));
+        double dx = slope(xTerms, TERMS * piece, d);
+        double dy = slope(yTerms, TERMS * piece, d);
+        // See CurvePoint.speed.
+        return Math.sqrt(dx * dx + dy * dy);
     }
 
     private double[] knotArcs() {

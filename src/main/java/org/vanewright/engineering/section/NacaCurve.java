@@ -46,7 +46,9 @@ record NacaCurve(MeanLine meanLine, ThicknessForm thickness, SurfaceSide side) i
         double w = 1 + g * g;
         double da = 2 * t * meanLine.bend(x) / w;
         double along = 2 * t * Math.sqrt(w) - sign * thickness.half(t) * da;
-        return Math.hypot(along, sign * thickness.slope(t));
+        double across = thickness.slope(t);
+        // See CurvePoint.speed.
+        return Math.sqrt(along * along + across * across);
     }
 
     /** True when the half-thickness stays below the mean line's radius of bend, so that the skin does not fold. */

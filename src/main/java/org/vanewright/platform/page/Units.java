@@ -58,6 +58,11 @@ public record Units(UnitSystem system) {
         return degrees == null ? NONE : Numbers.trimmed(degrees, 2) + "°";
     }
 
+    /** A fraction of the chord with four decimals. */
+    public String share(@Nullable Double fraction) {
+        return fraction == null ? NONE : Numbers.fixed(fraction, 4);
+    }
+
     /** A fraction as a percentage with one decimal at most. */
     public String percent(@Nullable Double fraction) {
         return fraction == null ? NONE : Numbers.trimmed(fraction * 100, 1) + SPACE + "%";

@@ -1,5 +1,8 @@
 package org.vanewright.platform.plot;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -12,6 +15,7 @@ import java.util.Locale;
  * @param caption what stands beneath it
  */
 public record DrawnPlot(CurvePlot plot, String svg, String caption) {
+    private static final MathContext FOUR = new MathContext(4, RoundingMode.HALF_UP);
     private static final int MOST_ROWS = 30;
 
     /** A row of the table beneath it. */
@@ -37,9 +41,15 @@ public record DrawnPlot(CurvePlot plot, String svg, String caption) {
 
     /** Four digits, as many as a plot is worth. */
     static String digits(double value) {
-        String text = String.format(Locale.ROOT, "%.4g", value);
-        return text.contains("e") || !text.contains(".")
-                ? text
-                : text.replaceAll("0+$", "").replaceAll("\\.$", "");
+        if (!Double.isFinite(value)) {
+            return String.valueOf(value);
+        }
+        BigDecimal rounded = BigDecimal.valueOf(value).round(FOUR);
+        if (rounded.signum() == 0) {
+            return "0";
+        }
+        int before = rounded.precision() - rounded.scale();
+        boolean plain = before >= -3 && before <= 4;
+        return plain ? rounded.stripTrailingZeros().toPlainString() : String.format(Locale.ROOT, "%.3e", value);
     }
 }

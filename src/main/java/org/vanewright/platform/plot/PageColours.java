@@ -1,8 +1,9 @@
 package org.vanewright.platform.plot;
 
 import java.awt.Color;
+import java.util.HashMap;
 import java.util.Map;
-import java.util.TreeMap;
+import java.util.regex.Pattern;
 
 /**
  * Stands in for the page's colours while a plot is drawn: each has a value that nothing else has, and is replaced by the
@@ -17,6 +18,7 @@ final class PageColours {
     private static final int CURVES = 11;
     private static final int STEPS = 31;
 
+    private static final Pattern COLOUR = Pattern.compile("\"rgb\\(\\d++,\\d++,\\d++\\)\"");
     private static final Map<String, String> VARIABLES = variables();
 
     private PageColours() {}
@@ -30,7 +32,7 @@ final class PageColours {
     }
 
     private static Map<String, String> variables() {
-        Map<String, String> map = new TreeMap<>();
+        Map<String, String> map = new HashMap<>();
         map.put(text(INK), "var(--ink)");
         map.put(text(SOFT_INK), "var(--ink-soft)");
         map.put(text(RULE), "var(--rule)");
@@ -50,10 +52,9 @@ final class PageColours {
     }
 
     static String inPage(String svg) {
-        String result = svg;
-        for (Map.Entry<String, String> each : VARIABLES.entrySet()) {
-            result = result.replace(each.getKey(), "\"" + each.getValue() + "\"");
-        }
-        return result;
+        return COLOUR.matcher(svg).replaceAll(colour -> {
+            String variable = VARIABLES.get(colour.group());
+            return variable == null ? colour.group() : "\"" + variable + "\"";
+        });
     }
 }

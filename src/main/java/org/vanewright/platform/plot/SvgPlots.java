@@ -109,7 +109,9 @@ public final class SvgPlots {
     private static String dressed(String written, String title, String id, int widthPx, int heightPx) {
         String body =
                 written.substring(written.indexOf('>', written.indexOf("<svg")) + 1, written.lastIndexOf("</svg"));
-        String unique = body.replaceAll("(id=\"|url\\(#|href=\"#)", "$1" + id + "-");
+        String unique = body.replace("id=\"", "id=\"" + id + "-")
+                .replace("url(#", "url(#" + id + "-")
+                .replace("href=\"#", "href=\"#" + id + "-");
         return "<svg class=\"plot\" role=\"img\" viewBox=\"0 0 " + widthPx + " " + heightPx + "\" aria-labelledby=\""
                 + id
                 + "-title\" xmlns=\"" + SVG + "\"><title id=\"" + id + "-title\">" + HtmlUtils.htmlEscape(title)
