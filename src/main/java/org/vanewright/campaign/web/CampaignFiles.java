@@ -24,6 +24,9 @@ import org.vanewright.platform.Downloads;
 import org.vanewright.platform.GeneratedFile;
 import org.vanewright.platform.form.Form;
 import org.vanewright.platform.page.Cautions;
+import org.vanewright.platform.plot.CurvePlot;
+import org.vanewright.platform.plot.PlotFiles;
+import org.vanewright.record.RecordNotFoundException;
 import org.vanewright.record.Revision;
 import org.vanewright.record.RevisionRef;
 import org.vanewright.record.web.RecordPaths;
@@ -89,6 +92,32 @@ class CampaignFiles {
                 () -> ResultsCsv.write(
                                 revision.content(), reductions.of(revision).orElse(null))
                         .getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** One plot of an exact revision. */
+    @GetMapping("/revisions/{number:[0-9]{1,6}}/plots/{key:[a-z]{1,20}}.svg")
+    ResponseEntity<byte[]> plot(
+            @PathVariable("slug") String slug,
+            @PathVariable("number") int number,
+            @PathVariable("key") String key,
+            WebRequest request) {
+        Revision<CampaignDocument> revision = campaigns.exactly(new RevisionRef(slug, number));
+        GeneratedFile file = new GeneratedFile(
+                slug + "-r" + number + "-" + key + ".svg",
+                MediaType.parseMediaType("image/svg+xml"),
+                "plot " + key,
+                true,
+                () -> PlotFiles.svg(plot(revision, key)).getBytes(StandardCharsets.UTF_8));
+        return downloads.send(request, file, true, revision);
+    }
+
+    private CurvePlot plot(Revision<CampaignDocument> revision, String key) {
+        return reductions.of(revision).stream()
+                .flatMap(reduced -> ResultPlots.of(reduced).stream())
+                .filter(named -> named.key().equals(key))
+                .findFirst()
+                .map(ResultPlots.Named::plot)
+                .orElseThrow(() -> new RecordNotFoundException("campaign", revision.slug(), revision.number()));
     }
 
     private Revision<CampaignDocument> revision(String slug, Query query) {

@@ -104,7 +104,8 @@ class CampaignPages {
         model.addAttribute("progress", progress(campaign));
         model.addAttribute("sorties", TestCards.sorties(campaign.plan()));
         model.addAttribute(
-                "result", reduced.map(r -> ResultView.of(r, "result-")).orElse(null));
+                "result",
+                reduced.map(r -> ResultView.of(revision.ref(), r, "result-")).orElse(null));
         model.addAttribute(
                 "tufts", TuftsView.of(campaign, airframe.map(Revision::content).orElse(null), units));
         model.addAttribute("handling", HandlingView.of(campaign));

@@ -3,6 +3,7 @@ package org.vanewright.campaign.web;
 import com.github.benmanes.caffeine.cache.Cache;
 import com.github.benmanes.caffeine.cache.Caffeine;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.vanewright.campaign.Measure;
@@ -52,7 +53,10 @@ public record PlanView(
     private static Optional<SampleSize> computed(RepeatsDocument repeats) {
         try {
             return Optional.of(SampleSize.twoGroups(
-                    repeats.scatter(), repeats.change(), repeats.significanceOrUsual(), repeats.powerOrUsual()));
+                    Objects.requireNonNull(repeats.scatter()),
+                    Objects.requireNonNull(repeats.change()),
+                    repeats.significanceOrUsual(),
+                    repeats.powerOrUsual()));
         } catch (InvalidInputException e) {
             return Optional.empty();
         }

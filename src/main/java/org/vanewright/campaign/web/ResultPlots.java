@@ -12,6 +12,7 @@ import org.vanewright.platform.plot.CurvePlot;
 import org.vanewright.platform.plot.DrawnPlot;
 import org.vanewright.platform.plot.PlotAxis;
 import org.vanewright.platform.plot.PlotPoint;
+import org.vanewright.record.RevisionRef;
 
 /** Plots of a reduced campaign; every single test point stays visible. */
 final class ResultPlots {
@@ -21,14 +22,35 @@ final class ResultPlots {
 
     private ResultPlots() {}
 
-    static List<DrawnPlot> of(ReducedCampaign reduced, String idPrefix) {
-        List<DrawnPlot> plots = new ArrayList<>();
+    /**
+     * A plot before it is drawn.
+     *
+     * @param key names it within its campaign
+     * @param caption what stands beneath it
+     */
+    record Named(String key, CurvePlot plot, String caption) {
+        /** Drawn in the page. */
+        DrawnPlot drawn(String idPrefix) {
+            return DrawnPlot.of(plot, idPrefix + key, caption);
+        }
+
+        /** As a file of its own. */
+        DrawnPlot at(RevisionRef campaign) {
+            return DrawnPlot.at(
+                    "/campaigns/" + campaign.slug() + "/revisions/" + campaign.revision() + "/plots/" + key + ".svg",
+                    plot,
+                    caption);
+        }
+    }
+
+    static List<Named> of(ReducedCampaign reduced) {
+        List<Named> plots = new ArrayList<>();
         if (reduced.points().findAny().isPresent()) {
-            plots.add(byConfiguration(reduced, idPrefix));
-            plots.add(inOrder(reduced, idPrefix));
+            plots.add(byConfiguration(reduced));
+            plots.add(inOrder(reduced));
         }
         if (reduced.calibration().curve() != null) {
-            plots.add(positionError(reduced.calibration(), reduced.calibration().curve(), idPrefix));
+            plots.add(positionError(reduced.calibration(), reduced.calibration().curve()));
         }
         return List.copyOf(plots);
     }
@@ -37,7 +59,7 @@ final class ResultPlots {
         return reduced.measure().label() + ", " + reduced.measure().unit();
     }
 
-    private static DrawnPlot byConfiguration(ReducedCampaign reduced, String idPrefix) {
+    private static Named byConfiguration(ReducedCampaign reduced) {
         List<Curve> curves = new ArrayList<>();
         List<PlotPoint> intervals = new ArrayList<>();
         List<ReducedConfiguration> all = reduced.configurations();
@@ -67,13 +89,13 @@ final class ResultPlots {
                 PlotAxis.of(label(reduced)),
                 curves,
                 List.of());
-        return DrawnPlot.of(
+        return new Named(
+                "points",
                 plot,
-                idPrefix + "points",
                 "Every test point at standard conditions; beside them the 95 % interval of the mean, from scatter alone.");
     }
 
-    private static DrawnPlot inOrder(ReducedCampaign reduced, String idPrefix) {
+    private static Named inOrder(ReducedCampaign reduced) {
         List<Curve> curves = new ArrayList<>();
         for (ReducedConfiguration each : reduced.configurations()) {
             if (curves.size() < CurvePlot.MOST_CURVES) {
@@ -91,13 +113,10 @@ final class ResultPlots {
                 PlotAxis.of(label(reduced)),
                 curves,
                 List.of());
-        return DrawnPlot.of(
-                plot,
-                idPrefix + "order",
-                "A drift along the order of flying shows here before it passes for a change.");
+        return new Named("order", plot, "A drift along the order of flying shows here before it passes for a change.");
     }
 
-    private static DrawnPlot positionError(SpeedCalibration calibration, PositionErrorCurve curve, String idPrefix) {
+    private static Named positionError(SpeedCalibration calibration, PositionErrorCurve curve) {
         List<PlotPoint> points = calibration.runs().stream()
                 .map(r -> new PlotPoint(r.run().indicatedKt(), r.run().correctionKt()))
                 .toList();
@@ -122,7 +141,6 @@ final class ResultPlots {
                         new Curve("95 % band, lower", low, Curve.Look.DASHED),
                         new Curve("95 % band, upper", high, Curve.Look.DASHED)),
                 List.of());
-        return DrawnPlot.of(
-                plot, idPrefix + "position", "Drawn over the calibrated speeds only; stalls usually lie below them.");
+        return new Named("position", plot, "Drawn over the calibrated speeds only; stalls usually lie below them.");
     }
 }

@@ -13,6 +13,7 @@ import org.vanewright.engineering.flighttest.UncertaintyBudget;
 import org.vanewright.engineering.inference.Comparison;
 import org.vanewright.engineering.inference.Interval;
 import org.vanewright.platform.plot.DrawnPlot;
+import org.vanewright.record.RevisionRef;
 
 /**
  * What a campaign shows, written out for its page.
@@ -38,7 +39,7 @@ public record ResultView(
         List<DrawnPlot> plots,
         List<StallSigns> signs,
         @Nullable String again) {
-    /** With more test points than that, their table has a page of its own. */
+    /** With more test points than that, their table has a page of its own, and plots are files. */
     private static final int MOST_POINTS = 60;
 
     /** A sentence with the figures it rests on. */
@@ -61,8 +62,11 @@ public record ResultView(
     public record RunRow(
             String indicated, String trueSpeed, String calibrated, String wind, String residual, String legs) {}
 
-    /** @param idPrefix starts every id within */
-    static ResultView of(ReducedCampaign reduced, String idPrefix) {
+    /**
+     * @param campaign revision that was reduced; with many test points its plots are files of their own
+     * @param idPrefix starts every id within
+     */
+    static ResultView of(RevisionRef campaign, ReducedCampaign reduced, String idPrefix) {
         Measure measure = reduced.measure();
         int count = (int) reduced.points().count();
         return new ResultView(
@@ -73,7 +77,9 @@ public record ResultView(
                 count,
                 budgets(reduced),
                 reduced.calibration().runs().stream().map(ResultView::run).toList(),
-                ResultPlots.of(reduced, idPrefix),
+                ResultPlots.of(reduced).stream()
+                        .map(p -> count > MOST_POINTS ? p.at(campaign) : p.drawn(idPrefix))
+                        .toList(),
                 StallSigns.of(reduced),
                 reduced.power() == null ? null : PlanView.sentence(reduced.power(), measure));
     }

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.roaringbitmap.FastAggregation;
 import org.roaringbitmap.RoaringBitmap;
@@ -60,8 +61,9 @@ final class TermIndex {
                 found.put(key, fresh);
             }
         }
-        return FastAggregation.and(
-                terms.stream().map(term -> found.get(term.key()).entries()).iterator());
+        return FastAggregation.and(terms.stream()
+                .map(term -> Objects.requireNonNull(found.get(term.key())).entries())
+                .iterator());
     }
 
     private static RoaringBitmap brought(@Nullable Read before, Fitting since) {

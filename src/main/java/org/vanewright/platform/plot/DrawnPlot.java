@@ -6,16 +6,22 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A plot ready for a page.
  *
  * @param plot what is drawn
- * @param svg its drawing
+ * @param svg its drawing, to stand in the page; empty where it is a file
+ * @param address of that file; null where the drawing stands in the page
  * @param caption what stands beneath it
  */
-public record DrawnPlot(CurvePlot plot, String svg, String caption) {
+public record DrawnPlot(
+        CurvePlot plot, String svg, @Nullable String address, String caption) {
     private static final MathContext FOUR = new MathContext(4, RoundingMode.HALF_UP);
+    public static final int WIDTH_PX = 720;
+    public static final int HEIGHT_PX = 380;
+
     private static final int MOST_ROWS = 30;
 
     /** A row of the table beneath it. */
@@ -23,7 +29,12 @@ public record DrawnPlot(CurvePlot plot, String svg, String caption) {
 
     /** @param id of its drawing, unique in its page */
     public static DrawnPlot of(CurvePlot plot, String id, String caption) {
-        return new DrawnPlot(plot, SvgPlots.svg(plot, id, 720, 380), caption);
+        return new DrawnPlot(plot, SvgPlots.svg(plot, id, WIDTH_PX, HEIGHT_PX), null, caption);
+    }
+
+    /** @param address of its drawing by {@link PlotFiles}, for plots that make a page heavy */
+    public static DrawnPlot at(String address, CurvePlot plot, String caption) {
+        return new DrawnPlot(plot, "", address, caption);
     }
 
     /** Points of a curve, evenly thinned to what a person can read. */
