@@ -473,9 +473,12 @@ public abstract class RevisionRepository<T extends RecordContent> {
                 .list();
     }
 
-    /** Whoever comes second waits here, and then finds what the first one did. */
+    /**
+     * Whoever comes second waits here, and then finds what the first one did. All take the rows in the same order: otherwise two
+     * could wait for each other.
+     */
     private void lock(String slug) {
-        jdbc.sql("select revision from " + table + " where slug = :slug for update")
+        jdbc.sql("select revision from " + table + " where slug = :slug order by revision for update")
                 .param("slug", slug)
                 .query(Integer.class)
                 .list();

@@ -66,7 +66,7 @@ final class RevisionRepositoryImports<T extends RecordContent> {
     /** Where nothing stands, or only other revisions of the same record of the same instance. */
     private boolean mayStandAt(String slug, ImportOrigin origin) {
         return jdbc
-                .sql("select import_origin from " + table + " where slug = :slug for update")
+                .sql("select import_origin from " + table + " where slug = :slug order by revision for update")
                 .param("slug", slug)
                 .query((row, number) -> sameRecord(row.getString("import_origin"), origin))
                 .list()

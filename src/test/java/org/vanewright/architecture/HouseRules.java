@@ -43,6 +43,7 @@ record HouseRules(String root) {
             "javax.xml..",
             "org.w3c.dom..",
             "org.jspecify..",
+            "org.apache.commons.numbers..",
             "org.hipparchus..",
             "org.locationtech.jts..",
             "org.apache.commons.csv..",
