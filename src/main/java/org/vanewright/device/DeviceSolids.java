@@ -11,13 +11,16 @@ import org.vanewright.engineering.solid.DeviceDesign.Base;
 import org.vanewright.engineering.solid.Mesh;
 import org.vanewright.engineering.solid.SolidBuilder;
 import org.vanewright.engineering.solid.SolidLabel;
+import org.vanewright.platform.HeapShare;
 import org.vanewright.record.Revision;
 
 /** Makes the solids of devices, and keeps those asked for lately. */
 @Component
 public class DeviceSolids {
-    /** Triangles kept at a time; each takes about 24 bytes with its share of the vertices. */
-    private static final long KEPT_TRIANGLES = 2_000_000;
+    /** Bytes of a triangle with its share of the vertices, about. */
+    private static final int TRIANGLE = 24;
+
+    private static final long KEPT_TRIANGLES = HeapShare.bytes(40) / TRIANGLE;
 
     /** Coarse enough to draw quickly, fine enough that a page shows no corners. */
     private static final double PICTURE_TOLERANCE_MM = 0.05;

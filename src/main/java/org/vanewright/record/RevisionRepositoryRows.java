@@ -7,6 +7,7 @@ import java.sql.SQLException;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import org.jspecify.annotations.Nullable;
+import org.vanewright.platform.HeapShare;
 
 /** Reads revisions of one kind from the rows of their table. */
 final class RevisionRepositoryRows<T extends RecordContent> {
@@ -14,8 +15,8 @@ final class RevisionRepositoryRows<T extends RecordContent> {
             + " derived_from_slug, derived_from_revision, contributor_id, licence, summary, draft_id, published_at,"
             + " published_by, closed_at, closed_by, reason, import_origin, localised";
 
-    /** Characters of documents of one kind that are kept as they were read. */
-    private static final long KEPT_CHARACTERS = 1_000_000;
+    /** Characters of documents of one kind that are kept as they were read; what they say takes several times as much. */
+    private static final long KEPT_CHARACTERS = HeapShare.bytes(2);
 
     /**
      * By what they say, so that what stands in the database counts: pages read the same document several times, and many

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.springframework.stereotype.Service;
 import org.vanewright.engineering.drawing.Lettering;
+import org.vanewright.platform.HeapShare;
 import org.vanewright.platform.picture.Raster;
 import org.vanewright.record.Licence;
 import org.vanewright.record.Revision;
@@ -21,7 +22,7 @@ public class CardPictures {
     public static final int WIDTH_PX = 1200;
     public static final int HEIGHT_PX = 630;
 
-    private static final long KEPT_BYTES = 8L << 20;
+    private static final long KEPT_BYTES = HeapShare.bytes(20);
     private static final double MARGIN = 72;
     private static final double TITLE_CAP = 44;
     private static final double TITLE_LINE = 72;

@@ -10,6 +10,7 @@ import java.net.http.HttpResponse;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -145,6 +146,29 @@ class SmallCatalogueTest {
             assertThat(Jsoup.parse(get(path).body()).select("h1").text())
                     .isEqualTo(kind.documents(SIZE).apply(i).name());
         }
+    }
+
+    /** Hundreds of test points would make a page heavy. */
+    @Test
+    void aLargeCampaignHasItsPlotsAndTestPointsApart() {
+        String path = "/campaigns/" + LargeCatalogue.Kind.CAMPAIGN.slug(SIZE, 0);
+        Document page = Jsoup.parse(get(path).body());
+        assertThat(page.select("#points table")).isEmpty();
+        List<String> plots = page.select("img.plot").eachAttr("src");
+        assertThat(plots).hasSizeGreaterThanOrEqualTo(2).allSatisfy(plot -> {
+            HttpResponse<String> answer = get(plot);
+            assertThat(answer.statusCode()).as(plot).isEqualTo(200);
+            assertThat(answer.headers().firstValue("Content-Type")).contains("image/svg+xml");
+            assertThat(answer.headers().firstValue("Cache-Control").orElse("")).contains("immutable");
+            assertThat(answer.body()).startsWith("<svg").contains("prefers-color-scheme: dark");
+        });
+        assertThat(get(plots.get(0).replaceFirst("[a-z]+[.]svg$", "nothing.svg"))
+                        .statusCode())
+                .isEqualTo(404);
+        String all = page.select("#points a").attr("href");
+        int count = Integer.parseInt(page.select("#points a").text().replaceAll("[^0-9]", ""));
+        assertThat(count).isGreaterThan(60);
+        assertThat(Jsoup.parse(get(all).body()).select("#points tbody tr")).hasSize(count);
     }
 
     /** A cursor made for any record leads to the page behind it, as the link of a page does. */

@@ -10,18 +10,25 @@ import org.vanewright.campaign.CalibrationDocument;
 import org.vanewright.campaign.CampaignDocument;
 import org.vanewright.campaign.CampaignRules;
 import org.vanewright.campaign.CampaignService;
+import org.vanewright.platform.HeapShare;
 import org.vanewright.record.Revision;
 import org.vanewright.record.RevisionRef;
 
 /** Reduces campaigns: looks up the aircraft and the calibration they name, and computes. */
 @Service
 public class Reductions {
-    /** Campaigns have up to 500 test points; so many reduced ones take some tens of megabytes. */
-    private static final long MOST_KEPT = 200;
+    /** Bytes that a test point takes, as read and reduced, about. */
+    private static final int POINT = 1200;
+
+    /** Test points of those that are kept; a campaign has up to 500. */
+    private static final long MOST_POINTS = HeapShare.bytes(40) / POINT;
 
     private final CampaignService campaigns;
-    private final Cache<String, Optional<ReducedCampaign>> kept =
-            Caffeine.newBuilder().maximumSize(MOST_KEPT).build();
+    private final Cache<String, Optional<ReducedCampaign>> kept = Caffeine.newBuilder()
+            .maximumWeight(MOST_POINTS)
+            .weigher((String hash, Optional<ReducedCampaign> reduced) ->
+                    10 + reduced.map(r -> (int) r.points().count()).orElse(0))
+            .build();
 
     Reductions(CampaignService campaigns) {
         this.campaigns = campaigns;

@@ -12,13 +12,14 @@ import org.roaringbitmap.FastAggregation;
 import org.roaringbitmap.RoaringBitmap;
 import org.vanewright.catalogue.search.WordIndexRepository.Fitting;
 import org.vanewright.catalogue.search.WordIndexRepository.Wanted;
+import org.vanewright.platform.HeapShare;
 
 /**
  * The entries in which a term is, as the database found them: read once, and then only what has changed since. A word that
  * most entries have is so read once for many searches.
  */
 final class TermIndex {
-    private static final long KEPT_BYTES = 16L << 20;
+    private static final long KEPT_BYTES = HeapShare.bytes(40);
     private static final int BYTES_BESIDES = 200;
 
     private final WordIndexRepository words;

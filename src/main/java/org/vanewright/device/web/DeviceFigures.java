@@ -11,12 +11,13 @@ import org.vanewright.engineering.solid.DeviceDesign;
 import org.vanewright.engineering.solid.DeviceDrawing;
 import org.vanewright.engineering.solid.Mesh;
 import org.vanewright.engineering.view.SolidView;
+import org.vanewright.platform.HeapShare;
 import org.vanewright.record.Revision;
 
 /** Pictures of published devices. A revision's picture never changes, so those asked for lately are kept. */
 @Component
 class DeviceFigures {
-    private static final long KEPT_CHARACTERS = 16_000_000;
+    private static final long KEPT_CHARACTERS = HeapShare.bytes(20);
 
     private final DeviceSolids solids;
     private final Cache<String, String> pictures = Caffeine.newBuilder()

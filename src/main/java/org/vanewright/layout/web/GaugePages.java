@@ -27,6 +27,7 @@ import org.vanewright.layout.LayoutGauges;
 import org.vanewright.layout.LayoutService;
 import org.vanewright.platform.Downloads;
 import org.vanewright.platform.GeneratedFile;
+import org.vanewright.platform.HeapShare;
 import org.vanewright.platform.form.Form;
 import org.vanewright.record.Revision;
 import org.vanewright.record.web.RecordPaths;
@@ -37,7 +38,7 @@ class GaugePages {
     private static final String AT = "/layouts/" + RecordPaths.SLUG;
     private static final MediaType STL = MediaType.parseMediaType("model/stl");
     private static final MediaType THREE_MF = MediaType.parseMediaType(ThreeMfWriter.MEDIA_TYPE);
-    private static final long KEPT_CHARACTERS = 8_000_000;
+    private static final long KEPT_CHARACTERS = HeapShare.bytes(10);
 
     private final LayoutService layouts;
     private final LayoutGauges gauges;

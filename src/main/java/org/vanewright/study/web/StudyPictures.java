@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
+import org.vanewright.platform.HeapShare;
 import org.vanewright.platform.plot.DrawnPlot;
 import org.vanewright.study.FlightState;
 import org.vanewright.study.Place;
@@ -21,7 +22,7 @@ import org.vanewright.study.Study;
  */
 @Component
 class StudyPictures {
-    private static final long KEPT_CHARACTERS = 48_000_000;
+    private static final long KEPT_CHARACTERS = HeapShare.bytes(50);
 
     private final Cache<Key, Object> kept = Caffeine.newBuilder()
             .maximumWeight(KEPT_CHARACTERS)
