@@ -1,5 +1,6 @@
 package org.vanewright.account;
 
+import org.jspecify.annotations.Nullable;
 import org.springframework.beans.factory.annotation.Value;
 import org.springframework.core.env.Environment;
 import org.springframework.stereotype.Component;
@@ -9,6 +10,7 @@ import org.springframework.stereotype.Component;
 public class BaseUrl {
     private final String setting;
     private final Environment environment;
+    private volatile @Nullable String here;
 
     BaseUrl(@Value("${vanewright.base-url:}") String setting, Environment environment) {
         this.setting = setting.strip().replaceAll("/+$", "");
@@ -25,8 +27,15 @@ public class BaseUrl {
         return !setting.isEmpty();
     }
 
+    /** The port is known only once the server listens; a page asks a dozen times. */
     private String here() {
-        String port = environment.getProperty("local.server.port", environment.getProperty("server.port", "8080"));
-        return "http://localhost:" + port + environment.getProperty("server.servlet.context-path", "");
+        String known = here;
+        if (known == null) {
+            String listening = environment.getProperty("local.server.port");
+            String port = listening == null ? environment.getProperty("server.port", "8080") : listening;
+            known = "http://localhost:" + port + environment.getProperty("server.servlet.context-path", "");
+            here = listening == null ? null : known;
+        }
+        return known;
     }
 }

@@ -2,7 +2,6 @@ package org.vanewright.record;
 
 import java.util.Collection;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -18,14 +17,15 @@ class SummaryRepository {
     Map<RevisionRef, String> find(String kind, int version, Collection<RevisionRef> refs) {
         Map<RevisionRef, String> found = new HashMap<>();
         if (!refs.isEmpty()) {
-            List<Object[]> keys = refs.stream()
-                    .map(ref -> new Object[] {ref.slug(), ref.revision()})
-                    .toList();
-            jdbc.sql("select slug, revision, summary from record_summary where kind = :kind and version = :version"
-                            + " and (slug, revision) in (:refs)")
+            // By pairs in arrays: for a list of pairs H2 would read all of the kind.
+            jdbc.sql("select s.slug, s.revision, s.summary"
+                            + " from unnest(cast(:slugs as varchar array), cast(:revisions as integer array)) k (slug, revision)"
+                            + " join record_summary s on s.kind = :kind and s.slug = k.slug and s.revision = k.revision"
+                            + " where s.version = :version")
                     .param("kind", kind)
                     .param("version", version)
-                    .param("refs", keys)
+                    .param("slugs", refs.stream().map(RevisionRef::slug).toArray(String[]::new))
+                    .param("revisions", refs.stream().map(RevisionRef::revision).toArray(Integer[]::new))
                     .query(row -> {
                         found.put(
                                 new RevisionRef(row.getString("slug"), row.getInt("revision")),

@@ -85,17 +85,18 @@ public class RecordMetadata {
         String path = "/" + service.plural() + "/" + revision.slug();
         String fixed = path + "/revisions/" + revision.number();
         String description = description(service.kind(), revision);
+        String site = instance.name();
         return new Shared(
                 revision.content().name(),
                 description,
-                instance.name(),
+                site,
                 baseUrl.of(path),
                 baseUrl.isConfigured() ? baseUrl.of(path) : null,
                 baseUrl.of(fixed + "/card.png"),
                 "Card of the " + service.kind().replace('-', ' ') + " “"
                         + revision.content().name() + "”",
                 service.plural().equals("airframes") ? path + "/feed.atom" : null,
-                safe(json.writeValueAsString(dataset(service, revision, description))));
+                safe(json.writeValueAsString(dataset(service, revision, description, site))));
     }
 
     private static String description(String kind, Revision<?> revision) {
@@ -107,7 +108,8 @@ public class RecordMetadata {
                 + revision.shownAt().toString().substring(0, 10) + ". A record with its sources, not an approval.";
     }
 
-    private Map<String, Object> dataset(RecordService<?> service, Revision<?> revision, String description) {
+    private Map<String, Object> dataset(
+            RecordService<?> service, Revision<?> revision, String description, String site) {
         String fixed = "/" + service.plural() + "/" + revision.slug() + "/revisions/" + revision.number();
         Standing standing = revision.standing();
         Licence licence = standing.licence();
@@ -125,7 +127,7 @@ public class RecordMetadata {
             all.put("license", licence.url());
         }
         all.put("creator", named(standing.contributorId() == null ? "Organization" : "Person", revision.contributor()));
-        all.put("publisher", named("Organization", instance.name()));
+        all.put("publisher", named("Organization", site));
         all.put("dateCreated", revision.createdAt().toString());
         all.put("datePublished", revision.shownAt().toString());
         all.put("dateModified", revision.shownAt().toString());
