@@ -20,7 +20,7 @@ final class ServiceUnderLoad implements AutoCloseable {
     private static final Pattern STARTED = Pattern.compile("Tomcat started on port (\\d+)");
     private static final Pattern READY = Pattern.compile("Started Vanewright");
     private static final Duration LONGEST_START = Duration.ofMinutes(5);
-    private static final Pattern USED = Pattern.compile("used (\\d+)K");
+    private static final Pattern TOTAL = Pattern.compile("Total\\s+\\d+\\s+(\\d+)");
 
     private final Process process;
     private final Path log;
@@ -123,14 +123,13 @@ final class ServiceUnderLoad implements AutoCloseable {
         }
     }
 
-    /** Kilobytes of heap in use right after a full collection. */
+    /** Kilobytes of what a full collection finds alive, without what is asked for meanwhile. */
     long heapKb() {
-        jcmd("GC.run");
-        Matcher used = USED.matcher(jcmd("GC.heap_info"));
-        if (!used.find()) {
+        Matcher total = TOTAL.matcher(jcmd("GC.class_histogram"));
+        if (!total.find()) {
             throw new IllegalStateException("no figure of the heap");
         }
-        return Long.parseLong(used.group(1));
+        return Long.parseLong(total.group(1)) / 1024;
     }
 
     /** Milliseconds of processor time that the process has had, which tell more than the clock where others want it, too. */
