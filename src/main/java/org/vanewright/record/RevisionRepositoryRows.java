@@ -7,7 +7,6 @@ import java.sql.SQLException;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import org.jspecify.annotations.Nullable;
-import org.vanewright.platform.HeapShare;
 
 /** Reads revisions of one kind from the rows of their table. */
 final class RevisionRepositoryRows<T extends RecordContent> {
@@ -16,7 +15,7 @@ final class RevisionRepositoryRows<T extends RecordContent> {
             + " published_by, closed_at, closed_by, reason, import_origin, localised";
 
     /** Characters of documents of one kind that are kept as they were read; what they say takes several times as much. */
-    private static final long KEPT_CHARACTERS = HeapShare.bytes(2);
+    private static final long KEPT_CHARACTERS = Runtime.getRuntime().maxMemory() / 500;
 
     /**
      * By what they say, so that what stands in the database counts: pages read the same document several times, and many
