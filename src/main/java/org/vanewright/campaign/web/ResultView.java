@@ -21,7 +21,6 @@ import org.vanewright.record.RevisionRef;
  * @param claims a sentence for each configuration, with the numbers behind it
  * @param configurations means and scatter
  * @param points raw beside reduced; empty where there are more of them than a page bears
- * @param pointCount how many there are
  * @param budgets of uncertainty
  * @param runs airspeed calibrations
  * @param plots test points, order of flying, position error
@@ -33,7 +32,6 @@ public record ResultView(
         List<ClaimLine> claims,
         List<Row> configurations,
         List<PointRow> points,
-        int pointCount,
         List<Budget> budgets,
         List<RunRow> runs,
         List<DrawnPlot> plots,
@@ -68,20 +66,24 @@ public record ResultView(
      */
     static ResultView of(RevisionRef campaign, ReducedCampaign reduced, String idPrefix) {
         Measure measure = reduced.measure();
-        int count = (int) reduced.points().count();
+        boolean large = reduced.points().count() > MOST_POINTS;
         return new ResultView(
                 reduced,
                 claims(reduced),
                 reduced.configurations().stream().map(c -> row(c, measure)).toList(),
-                count > MOST_POINTS ? List.of() : PointRow.of(reduced),
-                count,
+                large ? List.of() : PointRow.of(reduced),
                 budgets(reduced),
                 reduced.calibration().runs().stream().map(ResultView::run).toList(),
                 ResultPlots.of(reduced).stream()
-                        .map(p -> count > MOST_POINTS ? p.at(campaign) : p.drawn(idPrefix))
+                        .map(p -> large ? p.at(campaign) : p.drawn(idPrefix))
                         .toList(),
                 StallSigns.of(reduced),
                 reduced.power() == null ? null : PlanView.sentence(reduced.power(), measure));
+    }
+
+    /** How many test points there are, whether they stand here or not. */
+    public long pointCount() {
+        return reduced.points().count();
     }
 
     /** The sentences alone, for a list that draws no plots. */

@@ -62,7 +62,7 @@ public class SearchService {
 
     /** @param limit results on a page, from 1 to {@value #LARGEST_PAGE} */
     public SearchResult search(SearchQuery query, int limit) {
-        long changes = query.wordless() ? 0 : entries.changes();
+        long changes = entries.changes();
         Wording wording =
                 query.wordless() ? new Wording(List.of(), new RoaringBitmap(), List.of()) : wording(query, changes);
         SearchSort sort =
