@@ -7,7 +7,7 @@ import java.util.stream.Stream;
 import org.springframework.stereotype.Component;
 import org.vanewright.catalogue.SearchDescription;
 import org.vanewright.catalogue.SearchSource;
-import org.vanewright.platform.Thumbnails;
+import org.vanewright.platform.RevisionDrawings;
 import org.vanewright.record.Revision;
 
 @Component
@@ -42,7 +42,7 @@ class AirframeSearch implements SearchSource<AirframeDocument> {
         boolean winged = airframe.surfaces().stream().anyMatch(s -> s.kind() == SurfaceDocument.Kind.WING);
         return new SearchDescription(
                 summary(airframe),
-                winged ? Thumbnails.address("airframes", revision) : null,
+                winged ? RevisionDrawings.thumbnail("airframes", revision) : null,
                 surfaces,
                 notes,
                 AirframeFacets.of(airframe));

@@ -166,9 +166,11 @@ public final class CampaignRules {
         Set<String> ids = new HashSet<>();
         for (int i = 0; i < Math.min(points.size(), MAX_POINTS); i++) {
             PointDocument point = points.get(i);
-            checks.addUnder("points[" + i + "]", PointRules.check(point, campaign.plan()));
+            checks.addUnder("points", i, PointRules.check(point, campaign.plan()));
             String id = point.id();
-            checks.require(id == null || ids.add(id), "points[" + i + "].id", id, "an id that no other test point has");
+            if (id != null && !ids.add(id)) {
+                checks.require(false, "points[" + i + "].id", id, "an id that no other test point has");
+            }
         }
     }
 

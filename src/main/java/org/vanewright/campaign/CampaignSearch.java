@@ -15,7 +15,7 @@ import org.vanewright.catalogue.SearchSource;
 import org.vanewright.layout.LayoutDocument;
 import org.vanewright.layout.LayoutFacets;
 import org.vanewright.layout.LayoutService;
-import org.vanewright.platform.Thumbnails;
+import org.vanewright.platform.RevisionDrawings;
 import org.vanewright.record.Revision;
 
 @Component
@@ -69,7 +69,7 @@ class CampaignSearch implements SearchSource<CampaignDocument> {
                 summary(campaign, airframe.map(a -> a.content().name()).orElse("an aircraft")),
                 flown.stream()
                         .findFirst()
-                        .map(l -> Thumbnails.address("layouts", l))
+                        .map(l -> RevisionDrawings.thumbnail("layouts", l))
                         .orElse(null),
                 subjects,
                 Stream.ofNullable(campaign.description()).toList(),

@@ -8,7 +8,7 @@ import org.springframework.stereotype.Component;
 import org.vanewright.catalogue.SearchDescription;
 import org.vanewright.catalogue.SearchSource;
 import org.vanewright.engineering.solid.DeviceDesign.Vane;
-import org.vanewright.platform.Thumbnails;
+import org.vanewright.platform.RevisionDrawings;
 import org.vanewright.platform.page.Numbers;
 import org.vanewright.record.Revision;
 
@@ -34,7 +34,7 @@ class DeviceSearch implements SearchSource<DeviceDocument> {
         DeviceDocument device = revision.content();
         return new SearchDescription(
                 summary(device),
-                Thumbnails.address("devices", revision),
+                RevisionDrawings.thumbnail("devices", revision),
                 device.pair() == null ? List.of("single vane") : List.of("pair", "counter-rotating"),
                 Stream.ofNullable(device.description()).toList(),
                 DeviceFacets.of(device));

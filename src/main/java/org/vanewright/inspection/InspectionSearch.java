@@ -11,7 +11,7 @@ import org.vanewright.installation.InstallationDocument;
 import org.vanewright.installation.InstallationFacets;
 import org.vanewright.installation.InstallationService;
 import org.vanewright.layout.LayoutDocument;
-import org.vanewright.platform.Thumbnails;
+import org.vanewright.platform.RevisionDrawings;
 import org.vanewright.platform.page.Numbers;
 import org.vanewright.record.Revision;
 
@@ -57,7 +57,7 @@ class InspectionSearch implements SearchSource<InspectionDocument> {
         layout.ifPresent(l -> subjects.add(l.content().name()));
         return new SearchDescription(
                 summary(inspection),
-                layout.map(l -> Thumbnails.address("layouts", l)).orElse(null),
+                layout.map(l -> RevisionDrawings.thumbnail("layouts", l)).orElse(null),
                 subjects,
                 Stream.ofNullable(inspection.description()).toList(),
                 installation.map(facets::of).orElse(List.of()));

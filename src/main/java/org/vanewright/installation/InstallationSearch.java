@@ -8,7 +8,7 @@ import org.springframework.stereotype.Component;
 import org.vanewright.catalogue.SearchDescription;
 import org.vanewright.catalogue.SearchSource;
 import org.vanewright.layout.LayoutDocument;
-import org.vanewright.platform.Thumbnails;
+import org.vanewright.platform.RevisionDrawings;
 import org.vanewright.record.Revision;
 
 @Component
@@ -54,7 +54,7 @@ class InstallationSearch implements SearchSource<InstallationDocument> {
         String held = subjects.size() > 1 ? ", held by " + subjects.get(subjects.size() - 1) : "";
         return new SearchDescription(
                 layout.map(l -> l.content().name()).orElse("A layout") + held,
-                layout.map(l -> Thumbnails.address("layouts", l)).orElse(null),
+                layout.map(l -> RevisionDrawings.thumbnail("layouts", l)).orElse(null),
                 subjects,
                 Stream.ofNullable(installation.description()).toList(),
                 facets.of(installation));

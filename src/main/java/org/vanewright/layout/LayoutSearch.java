@@ -10,7 +10,7 @@ import org.vanewright.airframe.AirframeService;
 import org.vanewright.catalogue.SearchDescription;
 import org.vanewright.catalogue.SearchSource;
 import org.vanewright.device.DeviceService;
-import org.vanewright.platform.Thumbnails;
+import org.vanewright.platform.RevisionDrawings;
 import org.vanewright.record.Revision;
 
 @Component
@@ -64,7 +64,7 @@ class LayoutSearch implements SearchSource<LayoutDocument> {
         int rows = layout.rows().size();
         return new SearchDescription(
                 (rows == 1 ? "One row" : rows + " rows") + " of " + String.join(", ", carried) + " on " + airframe,
-                Thumbnails.address("layouts", revision),
+                RevisionDrawings.thumbnail("layouts", revision),
                 List.copyOf(subjects),
                 Stream.ofNullable(layout.description()).toList(),
                 facets.of(layout));

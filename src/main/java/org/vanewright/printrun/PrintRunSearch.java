@@ -11,7 +11,7 @@ import org.vanewright.device.DeviceDocument;
 import org.vanewright.device.DeviceFacets;
 import org.vanewright.device.DeviceService;
 import org.vanewright.device.PrintMaterial;
-import org.vanewright.platform.Thumbnails;
+import org.vanewright.platform.RevisionDrawings;
 import org.vanewright.record.Revision;
 
 @Component
@@ -57,7 +57,7 @@ class PrintRunSearch implements SearchSource<PrintRunDocument> {
                 (pieces == null ? "Pieces" : pieces == 1 ? "One piece" : pieces + " pieces")
                         + device.map(d -> " of " + d.content().name()).orElse("")
                         + (material == null ? "" : " in " + material.label()),
-                device.map(d -> Thumbnails.address("devices", d)).orElse(null),
+                device.map(d -> RevisionDrawings.thumbnail("devices", d)).orElse(null),
                 subjects,
                 Stream.ofNullable(run.description()).toList(),
                 device.map(d -> DeviceFacets.of(d.content())).orElse(List.of()));

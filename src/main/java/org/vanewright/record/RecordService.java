@@ -130,19 +130,19 @@ public abstract class RecordService<T extends RecordContent> {
 
     /** One exact revision, if it exists and the one who asks may see it. */
     public Optional<Revision<T>> find(RevisionRef ref) {
-        return records.find(ref).filter(this::mayBeSeen);
+        return records.find(ref).filter(r -> mayBeSeen(r.state(), r.standing()));
     }
 
-    private boolean mayBeSeen(Revision<T> revision) {
-        if (revision.isPublic()) {
+    private boolean mayBeSeen(RecordState state, Standing standing) {
+        if (state.isPublic()) {
             return true;
         }
         Actor actor = desk.actor();
         return actor.may(Power.REVIEW)
                 || actor.may(Power.READ_OWN)
-                        && (revision.state() == RecordState.IMPORTED
-                                || actor.is(revision.standing().contributorId())
-                                || participants(revision).stream().anyMatch(actor::is));
+                        && (state == RecordState.IMPORTED
+                                || actor.is(standing.contributorId())
+                                || participants(standing).stream().anyMatch(actor::is));
     }
 
     /** Whether the one who asks is its author or one of its co-authors. */
@@ -154,10 +154,14 @@ public abstract class RecordService<T extends RecordContent> {
 
     /** Ids of the author and co-authors of the draft a revision was submitted from, or of who imported it. */
     Set<String> participants(Revision<T> revision) {
-        String draftId = revision.standing().draftId();
+        return participants(revision.standing());
+    }
+
+    private Set<String> participants(Standing standing) {
+        String draftId = standing.draftId();
         Set<String> ids = new HashSet<>();
-        if (revision.standing().origin() != null) {
-            ids.add(revision.standing().origin().importedById());
+        if (standing.origin() != null) {
+            ids.add(standing.origin().importedById());
         }
         if (draftId != null) {
             desk.drafts().find(draftId).ifPresent(d -> ids.add(d.author().id()));
@@ -173,7 +177,16 @@ public abstract class RecordService<T extends RecordContent> {
 
     /** Every revision that the one who asks may see, newest first. */
     public List<Revision<T>> history(String slug) {
-        return records.history(slug).stream().filter(this::mayBeSeen).toList();
+        return records.history(slug).stream()
+                .filter(r -> mayBeSeen(r.state(), r.standing()))
+                .toList();
+    }
+
+    /** As {@link #history}, without what the revisions say. */
+    public List<ListedRevision> listedHistory(String slug) {
+        return records.listedHistory(slug).stream()
+                .filter(r -> mayBeSeen(r.state(), r.standing()))
+                .toList();
     }
 
     /** Public revisions made from one, of this record and of others. */

@@ -63,11 +63,7 @@ public record Revision<T extends RecordContent>(
 
     /** When it became public, here or at its origin, or was submitted where it is not. */
     public Instant shownAt() {
-        if (standing.publishedAt() != null) {
-            return standing.publishedAt();
-        }
-        ImportOrigin origin = standing.origin();
-        return origin == null || origin.publishedAt() == null ? createdAt : origin.publishedAt();
+        return standing.shownAt(createdAt);
     }
 
     /** The published revision of the same record that this one changes; null for the first or for another's child. */

@@ -193,6 +193,17 @@ public abstract class RevisionRepository<T extends RecordContent> {
                 .single();
     }
 
+    /** As {@link #history}, without what the revisions say. */
+    public List<ListedRevision> listedHistory(String slug) {
+        if (!Slugs.isSlug(slug)) {
+            return List.of();
+        }
+        return jdbc.sql(rows.selectListed("where slug = :slug order by revision desc"))
+                .param("slug", slug)
+                .query(rows::listed)
+                .list();
+    }
+
     /** Every revision of a record, newest first; empty if there is no such record. */
     public List<Revision<T>> history(String slug) {
         if (!Slugs.isSlug(slug)) {

@@ -10,9 +10,10 @@ import org.jspecify.annotations.Nullable;
 
 /** Reads revisions of one kind from the rows of their table. */
 final class RevisionRepositoryRows<T extends RecordContent> {
-    private static final String COLUMNS = "slug, revision, state, content, sha256, contributor, created_at,"
-            + " derived_from_slug, derived_from_revision, contributor_id, licence, summary, draft_id, published_at,"
-            + " published_by, closed_at, closed_by, reason, import_origin, localised";
+    private static final String LISTED = "slug, revision, state, sha256, contributor, created_at, contributor_id,"
+            + " licence, summary, draft_id, published_at, published_by, closed_at, closed_by, reason, import_origin";
+
+    private static final String COLUMNS = LISTED + ", content, derived_from_slug, derived_from_revision, localised";
 
     /** Characters of documents of one kind that are kept as they were read; what they say takes several times as much. */
     private static final long KEPT_CHARACTERS = Runtime.getRuntime().maxMemory() / 500;
@@ -38,6 +39,22 @@ final class RevisionRepositoryRows<T extends RecordContent> {
 
     String select(String rest) {
         return "select " + COLUMNS + " from " + table + " " + rest;
+    }
+
+    /** As {@link #select}, for {@link #listed}. */
+    String selectListed(String rest) {
+        return "select " + LISTED + " from " + table + " " + rest;
+    }
+
+    ListedRevision listed(ResultSet row, int rowNumber) throws SQLException {
+        return new ListedRevision(
+                row.getString("slug"),
+                row.getInt("revision"),
+                RecordState.valueOf(row.getString("state")),
+                row.getString("sha256"),
+                row.getString("contributor"),
+                row.getObject("created_at", OffsetDateTime.class).toInstant(),
+                standing(row));
     }
 
     Revision<T> revision(ResultSet row, int rowNumber) throws SQLException {

@@ -42,6 +42,18 @@ public record Standing(
         this(contributorId, licence, summary, draftId, publishedAt, publishedBy, closedAt, closedBy, reason, null);
     }
 
+    /**
+     * When it became public, here or at its origin.
+     *
+     * @param createdAt when it was submitted, which counts where it is not public
+     */
+    Instant shownAt(Instant createdAt) {
+        if (publishedAt != null) {
+            return publishedAt;
+        }
+        return origin == null || origin.publishedAt() == null ? createdAt : origin.publishedAt();
+    }
+
     /** Of what comes with the service and is public at once. */
     static Standing shipped(String contributor, Instant at) {
         return new Standing(null, Licence.CC0_1_0, null, null, at, contributor, null, null, null);

@@ -33,7 +33,7 @@ class TwoInstancesTest extends ServerTest {
                     .isEqualTo(404);
             keep(there, kit);
 
-            samePage(newVisitor().page(REVISION, 200), there.page(REVISION, 200));
+            samePage(newVisitor(), there, REVISION);
             sameHashes(there);
             sameFiles(there);
             assertThat(there.file(KIT).body())
@@ -43,8 +43,8 @@ class TwoInstancesTest extends ServerTest {
                     .as("nobody but members sees it before it is accepted")
                     .isEqualTo(404);
             accept(there);
+            samePage(newVisitor(), other.visitor(), LAYOUT);
             Document accepted = other.visitor().page(LAYOUT, 200);
-            samePage(newVisitor().page(LAYOUT, 200), accepted);
             assertThat(accepted.select(".imported").text())
                     .contains("Imported from Vanewright", origin() + REVISION, "Sam of the other club brought it here")
                     .doesNotContain("not reviewed");
@@ -58,7 +58,9 @@ class TwoInstancesTest extends ServerTest {
         String path = sent.headers().firstValue("location").orElseThrow().replaceFirst("^https?://[^/]*", "");
         Document preview = there.page(path, 200);
         assertThat(preview.select("dl.facts").text()).contains("Vanewright", origin(), "4 new here");
-        assertThat(svgs(preview).get(0).html()).as("the preview draws the wing").contains("<title");
+        assertThat(preview.expectFirst("main svg").html())
+                .as("the preview draws the wing")
+                .contains("<title");
         assertThat(there.get(REVISION).statusCode())
                 .as("a preview keeps nothing")
                 .isEqualTo(404);
@@ -67,22 +69,27 @@ class TwoInstancesTest extends ServerTest {
                 .hasValueSatisfying(l -> assertThat(l).endsWith(REVISION));
     }
 
-    private static List<Element> svgs(Document page) {
-        return page.select("main svg");
-    }
-
-    private static void samePage(Document here, Document there) {
-        assertThat(svgs(there)).hasSizeGreaterThan(1);
-        assertThat(svgs(there).stream().map(Element::outerHtml))
-                .as("drawings")
-                .containsExactlyElementsOf(
-                        svgs(here).stream().map(Element::outerHtml).toList());
+    private static void samePage(Caller asksHere, Caller asksThere, String path) {
+        Document here = asksHere.page(path, 200);
+        Document there = asksThere.page(path, 200);
+        List<String> drawings = drawings(here);
+        assertThat(drawings).hasSizeGreaterThan(1);
+        assertThat(drawings(there)).isEqualTo(drawings);
+        for (String drawing : drawings) {
+            assertThat(asksThere.file(drawing).body())
+                    .as(drawing)
+                    .isEqualTo(asksHere.file(drawing).body());
+        }
         for (String part :
                 List.of("h1", ".row-block", "table.figures", "#template-title ~ ul a:not([href*=kit])", ".hash")) {
             assertThat(there.select(part).outerHtml())
                     .as(part)
                     .isEqualTo(here.select(part).outerHtml());
         }
+    }
+
+    private static List<String> drawings(Document page) {
+        return page.select(".figure img").eachAttr("src");
     }
 
     private void sameHashes(Caller there) {

@@ -218,6 +218,10 @@ abstract class WorkflowCases {
         assertThat(shop().as(MAX, () -> shop().notes.find(ref))).isPresent();
         assertThat(shop().as(ANN, () -> shop().notes.find(ref))).isPresent();
         assertThat(shop().notes.history("kite")).isEmpty();
+        assertThat(shop().notes.listedHistory("kite")).isEmpty();
+        assertThat(shop().as(ANN, () -> shop().notes.listedHistory("kite")))
+                .extracting(ListedRevision::state)
+                .containsExactly(RecordState.SUBMITTED);
     }
 
     @Test

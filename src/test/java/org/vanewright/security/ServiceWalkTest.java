@@ -57,6 +57,7 @@ class ServiceWalkTest extends WalkCases {
             "DeviceService.latestRef",
             "DeviceService.list",
             "DeviceService.listHeads",
+            "DeviceService.listedHistory",
             "DeviceService.plural",
             "DeviceService.published",
             "DeviceService.publishedState",

@@ -34,6 +34,7 @@ import org.vanewright.record.DraftClosedException;
 import org.vanewright.record.ImportOrigin;
 import org.vanewright.record.ImportedDocument;
 import org.vanewright.record.Licence;
+import org.vanewright.record.ListedRevision;
 import org.vanewright.record.RecordContent;
 import org.vanewright.record.RecordNotFoundException;
 import org.vanewright.record.RecordPage;
@@ -205,6 +206,10 @@ public abstract class RepositoryContract<T extends RecordContent> {
         assertThat(repository.history("kite"))
                 .extracting(Revision::state)
                 .containsExactly(RecordState.PUBLISHED, RecordState.SUPERSEDED);
+        assertThat(repository.listedHistory("kite"))
+                .isEqualTo(repository.history("kite").stream()
+                        .map(RepositoryContract::listed)
+                        .toList());
         Revision<T> former = repository.find(first.ref()).orElseThrow();
         assertThat(former.content()).isEqualTo(first.content());
         assertThat(former.sha256()).isEqualTo(first.sha256());
@@ -232,6 +237,11 @@ public abstract class RepositoryContract<T extends RecordContent> {
         sql("update " + table + " set state = 'WITHDRAWN'");
         assertThatExceptionOfType(RecordNotFoundException.class)
                 .isThrownBy(() -> repository.publishNext(first.ref(), content("Kite", 2), "Club"));
+    }
+
+    private static ListedRevision listed(Revision<?> r) {
+        return new ListedRevision(
+                r.slug(), r.number(), r.state(), r.sha256(), r.contributor(), r.createdAt(), r.standing());
     }
 
     @Test

@@ -80,7 +80,7 @@ class AdhesivePages {
         model.addAttribute(
                 "trials",
                 trials.stream().flatMap(t -> t.of(revision.slug()).stream()).toList());
-        model.addAttribute("history", adhesives.history(revision.slug()));
+        model.addAttribute("history", adhesives.listedHistory(revision.slug()));
         return "adhesive/show";
     }
 }

@@ -13,7 +13,7 @@ import org.springframework.web.context.request.WebRequest;
 import org.vanewright.airframe.AirframeDocument;
 import org.vanewright.airframe.AirframeService;
 import org.vanewright.airframe.SurfaceDocument;
-import org.vanewright.platform.Thumbnails;
+import org.vanewright.platform.RevisionDrawings;
 import org.vanewright.platform.page.UnitSystem;
 import org.vanewright.platform.page.Units;
 import org.vanewright.record.RecordNotFoundException;
@@ -28,11 +28,11 @@ class AirframePages {
     private static final int PER_PAGE = 12;
 
     private final AirframeService airframes;
-    private final Thumbnails thumbnails;
+    private final RevisionDrawings drawings;
 
-    AirframePages(AirframeService airframes, Thumbnails thumbnails) {
+    AirframePages(AirframeService airframes, RevisionDrawings drawings) {
         this.airframes = airframes;
-        this.thumbnails = thumbnails;
+        this.drawings = drawings;
     }
 
     /**
@@ -47,7 +47,7 @@ class AirframePages {
     String browse(@RequestParam(name = "cursor", required = false) @Nullable String cursor, Model model) {
         RecordPage<Revision<AirframeDocument>> page = airframes.list(cursor, PER_PAGE);
         List<Card> cards = page.items().stream()
-                .map(r -> new Card(r, hasWing(r.content()) ? Thumbnails.address("airframes", r) : null))
+                .map(r -> new Card(r, hasWing(r.content()) ? RevisionDrawings.thumbnail("airframes", r) : null))
                 .toList();
         model.addAttribute("cards", cards);
         model.addAttribute("first", cursor == null);
@@ -74,13 +74,14 @@ class AirframePages {
     }
 
     /** A small drawing of the wing, for lists that load it by itself. */
-    @GetMapping("/airframes/" + RecordPaths.REVISION + Thumbnails.FILE)
+    @GetMapping("/airframes/" + RecordPaths.REVISION + RevisionDrawings.THUMBNAIL)
     ResponseEntity<byte[]> thumbnail(
             @PathVariable("slug") String slug, @PathVariable("number") int number, WebRequest request) {
         Revision<AirframeDocument> revision = airframes.exactly(new RevisionRef(slug, number));
-        return thumbnails.send(
+        return drawings.send(
                 request,
                 revision,
+                RevisionDrawings.THUMBNAIL,
                 () -> AirframeDrawings.thumbnail(revision.content(), "plan", new Units(UnitSystem.METRIC))
                         .orElseThrow(() -> new RecordNotFoundException("airframe", slug, number)));
     }
@@ -89,7 +90,7 @@ class AirframePages {
         model.addAttribute("revision", revision);
         model.addAttribute("airframe", revision.content());
         model.addAttribute("surfaces", AirframeDrawings.surfaces(revision.content(), units));
-        model.addAttribute("history", airframes.history(revision.slug()));
+        model.addAttribute("history", airframes.listedHistory(revision.slug()));
         return "airframe/show";
     }
 }

@@ -109,7 +109,7 @@ class CampaignPages {
         model.addAttribute(
                 "tufts", TuftsView.of(campaign, airframe.map(Revision::content).orElse(null), units));
         model.addAttribute("handling", HandlingView.of(campaign));
-        model.addAttribute("history", campaigns.history(revision.slug()));
+        model.addAttribute("history", campaigns.listedHistory(revision.slug()));
         return "campaign/show";
     }
 

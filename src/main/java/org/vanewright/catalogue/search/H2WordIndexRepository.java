@@ -68,8 +68,9 @@ final class H2WordIndexRepository implements WordIndexRepository {
             each.add(points(i, terms.get(i), parameters));
         }
         return new Weights(
-                "select entry_id as id, sum(points) as weight from (" + String.join(" union all ", each)
-                        + ") t group by entry_id",
+                "select s.id, e.published_at, e.prominence, s.weight from (select entry_id as id, sum(points) as weight"
+                        + " from (" + String.join(" union all ", each) + ") t group by entry_id) s"
+                        + " join search_entry e on e.id = s.id",
                 parameters);
     }
 

@@ -46,7 +46,7 @@ final class PostgresWordIndexRepository implements WordIndexRepository {
     public Weights weights(List<Term> terms) {
         String any = terms.stream().map(PostgresWordIndexRepository::anyOf).collect(Collectors.joining(" | "));
         return new Weights(
-                "select id, cast(round(1000000 * ts_rank('{0.1, 0.2, 0.4, 1}', words, cast(:ranked as tsquery))) as bigint)"
+                "select id, published_at, prominence, cast(round(1000000 * ts_rank('{0.1, 0.2, 0.4, 1}', words, cast(:ranked as tsquery))) as bigint)"
                         + " as weight from search_entry where id = any(:ids)",
                 Map.of("ranked", any));
     }

@@ -8,11 +8,9 @@ import java.time.ZoneOffset;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.function.BiConsumer;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -135,9 +133,12 @@ class SearchRepository {
         Map<String, Object> parameters = new HashMap<>(weights.parameters());
         parameters.put("ids", array(ids));
         parameters.put("most", most);
-        return jdbc.sql("select * from (select e.*, w.weight * e.prominence as ranked_by from (" + weights.sql()
-                        + ") w join search_entry e on e.id = w.id) f" + after(after, parameters)
-                        + " order by ranked_by desc, published_at desc, id desc fetch first :most rows only")
+        // What is shown is read for the first ones only.
+        String first = "select * from (select id, published_at, weight * prominence as ranked_by from ("
+                + weights.sql() + ") w) f" + after(after, parameters)
+                + " order by ranked_by desc, published_at desc, id desc fetch first :most rows only";
+        return jdbc.sql("select e.*, f.ranked_by from (" + first + ") f join search_entry e on e.id = f.id"
+                        + " order by f.ranked_by desc, e.published_at desc, e.id desc")
                 .params(parameters)
                 .query(SearchRepository::hit)
                 .list();
@@ -173,23 +174,5 @@ class SearchRepository {
                 row.getInt("effect_ppm"),
                 row.getString("effect"),
                 row.getLong("ranked_by"));
-    }
-
-    /** Which of the words are in the index, as a stem or as the beginning of a word. */
-    Set<String> known(List<String> words) {
-        List<String> asked = new ArrayList<>();
-        Map<String, Object> parameters = new LinkedHashMap<>();
-        for (int i = 0; i < words.size(); i++) {
-            asked.add("select " + i + " as n where exists (select 1 from search_vocabulary where word >= :w" + i
-                    + " and word < :u" + i + " or stem = :s" + i + ")");
-            parameters.put("w" + i, words.get(i));
-            parameters.put("u" + i, WordIndexRepository.beyond(words.get(i)));
-            parameters.put("s" + i, Words.stem(words.get(i)));
-        }
-        Set<String> known = new TreeSet<>();
-        jdbc.sql(String.join(" union all ", asked)).params(parameters).query(row -> {
-            known.add(words.get(row.getInt("n")));
-        });
-        return known;
     }
 }

@@ -4,10 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
+import org.roaringbitmap.FastAggregation;
 import org.roaringbitmap.RoaringBitmap;
 import org.springframework.stereotype.Service;
 import org.vanewright.catalogue.FacetValue;
@@ -23,7 +24,7 @@ public class SearchService {
     public static final int LARGEST_PAGE = 100;
 
     /** Most statements for one search, four of them only after something has changed. */
-    static final int MOST_STATEMENTS = 10;
+    static final int MOST_STATEMENTS = 9;
 
     /** Of so many of the newest the words are weighed; where more fit, the words say little. */
     static final int WEIGHED = 1000;
@@ -84,16 +85,21 @@ public class SearchService {
             return new Wording(List.of(), null, List.of());
         }
         List<Term> asked = typed.stream().map(Term::of).toList();
-        RoaringBitmap found = terms.all(asked, changes);
-        if (index.at(changes, all -> RoaringBitmap.intersects(found, all.all()))) {
-            return new Wording(asked, found, List.of());
-        }
-        List<SearchResult.Correction> corrections = corrections(typed);
+        List<RoaringBitmap> each = terms.each(asked, changes);
+        RoaringBitmap found = FastAggregation.and(each.iterator());
+        List<String> unknown = index.at(
+                changes,
+                all -> IntStream.range(0, typed.size())
+                        .filter(i -> !RoaringBitmap.intersects(each.get(i), all.all()))
+                        .mapToObj(typed::get)
+                        .toList());
+        List<SearchResult.Correction> corrections = corrections(unknown);
         if (corrections.isEmpty()) {
             return new Wording(asked, found, corrections);
         }
         List<Term> instead = corrected(typed, corrections);
-        return new Wording(instead, terms.all(instead, changes), corrections);
+        return new Wording(
+                instead, FastAggregation.and(terms.each(instead, changes).iterator()), corrections);
     }
 
     private SearchResult result(SearchQuery query, int limit, SearchSort sort, Wording wording, Counted counted) {
@@ -141,9 +147,7 @@ public class SearchService {
     }
 
     /** Other spellings of the words that nothing has; empty where one of them has none. */
-    private List<SearchResult.Correction> corrections(List<String> typed) {
-        Set<String> known = entries.known(typed);
-        List<String> unknown = typed.stream().filter(w -> !known.contains(w)).toList();
+    private List<SearchResult.Correction> corrections(List<String> unknown) {
         if (unknown.isEmpty()
                 || unknown.size() > MOST_CORRECTED
                 || unknown.stream().anyMatch(Words::hasDigit)) {

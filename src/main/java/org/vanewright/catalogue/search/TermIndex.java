@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
-import org.roaringbitmap.FastAggregation;
 import org.roaringbitmap.RoaringBitmap;
 import org.vanewright.catalogue.search.WordIndexRepository.Fitting;
 import org.vanewright.catalogue.search.WordIndexRepository.Wanted;
@@ -37,11 +36,11 @@ final class TermIndex {
     }
 
     /**
-     * Entries that have all of the terms, and maybe some that are gone.
+     * The entries of each of the terms, in their order, and maybe some that are gone; not to be altered.
      *
      * @param changes that are seen in it at least
      */
-    RoaringBitmap all(List<Term> terms, long changes) {
+    List<RoaringBitmap> each(List<Term> terms, long changes) {
         Map<String, Read> found = new HashMap<>();
         List<Wanted> wanted = new ArrayList<>();
         for (Term term : terms) {
@@ -62,9 +61,9 @@ final class TermIndex {
                 found.put(key, fresh);
             }
         }
-        return FastAggregation.and(terms.stream()
+        return terms.stream()
                 .map(term -> Objects.requireNonNull(found.get(term.key())).entries())
-                .iterator());
+                .toList();
     }
 
     private static RoaringBitmap brought(@Nullable Read before, Fitting since) {

@@ -40,8 +40,9 @@ interface WordIndexRepository {
     }
 
     /**
-     * A statement that gives {@code id} and {@code weight} of those entries in its parameter {@code ids}, an array, in which
-     * any of the words is; the weight is a whole number that is the larger the better they fit.
+     * A statement that gives {@code id}, {@code published_at}, {@code prominence} and {@code weight} of those entries in its
+     * parameter {@code ids}, an array, in which any of the words is; the weight is a whole number that is the larger the
+     * better they fit.
      */
     record Weights(String sql, Map<String, Object> parameters) {}
 

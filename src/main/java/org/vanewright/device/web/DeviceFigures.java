@@ -1,7 +1,5 @@
 package org.vanewright.device.web;
 
-import com.github.benmanes.caffeine.cache.Cache;
-import com.github.benmanes.caffeine.cache.Caffeine;
 import org.springframework.stereotype.Component;
 import org.vanewright.device.DeviceDocument;
 import org.vanewright.device.DeviceSolids;
@@ -11,50 +9,52 @@ import org.vanewright.engineering.solid.DeviceDesign;
 import org.vanewright.engineering.solid.DeviceDrawing;
 import org.vanewright.engineering.solid.Mesh;
 import org.vanewright.engineering.view.SolidView;
-import org.vanewright.platform.HeapShare;
 import org.vanewright.record.Revision;
 
-/** Pictures of published devices. A revision's picture never changes, so those asked for lately are kept. */
+/** Pictures of devices. */
 @Component
 class DeviceFigures {
-    private static final long KEPT_CHARACTERS = HeapShare.bytes(20);
+    private static final String SEEN =
+            "The solid seen from ahead, from the left and from above; air comes from the left.";
 
     private final DeviceSolids solids;
-    private final Cache<String, String> pictures = Caffeine.newBuilder()
-            .maximumWeight(KEPT_CHARACTERS)
-            .weigher((String key, String svg) -> svg.length())
-            .build();
 
     DeviceFigures(DeviceSolids solids) {
         this.solids = solids;
     }
 
+    /** What the still view shows, in words. */
+    static String stillWords(DeviceDocument device) {
+        return device.name() + ". " + SEEN;
+    }
+
+    /** What the dimensioned drawing shows, in words. */
+    static String threeViewWords(DeviceDocument device) {
+        return device.name() + " from above, from the left side and from ahead, with its dimensions";
+    }
+
     /** A small still view for a list. */
     String thumbnail(Revision<DeviceDocument> revision) {
-        return still(revision, "drawing still thumbnail", "still-" + revision.slug());
+        return still(revision, "drawing still thumbnail");
     }
 
     /** The still view of the page. */
     String still(Revision<DeviceDocument> revision) {
-        return still(revision, "drawing still", "still");
+        return still(revision, "drawing still");
     }
 
-    private String still(Revision<DeviceDocument> revision, String cssClass, String id) {
+    private String still(Revision<DeviceDocument> revision, String cssClass) {
         DeviceDocument device = revision.content();
-        return pictures.get(
-                revision.sha256() + " " + id,
-                key -> stillSvg(solids.forPicture(device.design()), device.name(), cssClass, id));
+        return stillSvg(solids.forPicture(device.design()), device.name(), cssClass, "still");
     }
 
     /** The dimensioned drawing of the page. */
     String threeView(Revision<DeviceDocument> revision) {
-        DeviceDocument device = revision.content();
-        return pictures.get(revision.sha256() + " views", key -> threeViewSvg(device.design(), device.name(), "views"));
+        return threeViewSvg(revision.content().design(), revision.content().name(), "views");
     }
 
     static String stillSvg(Mesh mesh, String name, String cssClass, String id) {
-        Drawing drawing = SolidView.isometric(
-                mesh, name, "The solid seen from ahead, from the left and from above; air comes from the left.");
+        Drawing drawing = SolidView.isometric(mesh, name, SEEN);
         return SvgWriter.inline(drawing, cssClass, id);
     }
 

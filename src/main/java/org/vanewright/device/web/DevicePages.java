@@ -4,20 +4,18 @@ import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestAttribute;
 import org.springframework.web.bind.annotation.RequestParam;
-import org.springframework.web.context.request.WebRequest;
 import org.vanewright.device.DeviceDocument;
 import org.vanewright.device.DeviceService;
 import org.vanewright.device.DeviceSolids;
 import org.vanewright.engineering.input.InvalidInputException;
 import org.vanewright.engineering.solid.Mesh;
-import org.vanewright.platform.Thumbnails;
+import org.vanewright.platform.RevisionDrawings;
 import org.vanewright.platform.form.Form;
 import org.vanewright.platform.page.Units;
 import org.vanewright.record.RecordPage;
@@ -32,14 +30,10 @@ class DevicePages {
 
     private final DeviceService devices;
     private final DeviceSolids solids;
-    private final DeviceFigures figures;
-    private final Thumbnails thumbnails;
 
-    DevicePages(DeviceService devices, DeviceSolids solids, DeviceFigures figures, Thumbnails thumbnails) {
+    DevicePages(DeviceService devices, DeviceSolids solids) {
         this.devices = devices;
         this.solids = solids;
-        this.figures = figures;
-        this.thumbnails = thumbnails;
     }
 
     /**
@@ -60,19 +54,13 @@ class DevicePages {
                 "cards",
                 page.items().stream()
                         .map(r -> new Card(
-                                r, Thumbnails.address("devices", r), DeviceParameters.summary(r.content(), units)))
+                                r,
+                                RevisionDrawings.thumbnail("devices", r),
+                                DeviceParameters.summary(r.content(), units)))
                         .toList());
         model.addAttribute("first", cursor == null);
         model.addAttribute("nextCursor", page.nextCursor());
         return "device/browse";
-    }
-
-    /** A small still view, for lists that load it by itself. */
-    @GetMapping("/devices/" + RecordPaths.REVISION + Thumbnails.FILE)
-    ResponseEntity<byte[]> thumbnail(
-            @PathVariable("slug") String slug, @PathVariable("number") int number, WebRequest request) {
-        Revision<DeviceDocument> revision = devices.exactly(new RevisionRef(slug, number));
-        return thumbnails.send(request, revision, () -> figures.thumbnail(revision));
     }
 
     @GetMapping("/devices/" + RecordPaths.SLUG)
@@ -134,12 +122,14 @@ class DevicePages {
         model.addAttribute("device", device);
         model.addAttribute("stands", DeviceParameters.stands(device));
         model.addAttribute("summary", DeviceParameters.summary(device, units));
-        model.addAttribute("stillSvg", figures.still(revision));
-        model.addAttribute("drawingSvg", figures.threeView(revision));
+        model.addAttribute("still", RevisionDrawings.address("devices", revision, DevicePictures.STILL));
+        model.addAttribute("stillWords", DeviceFigures.stillWords(device));
+        model.addAttribute("views", RevisionDrawings.address("devices", revision, DevicePictures.VIEWS));
+        model.addAttribute("viewsWords", DeviceFigures.threeViewWords(device));
         model.addAttribute("parameters", DeviceParameters.of(device, units));
         model.addAttribute("mass", MassView.of(mesh, device.densityKgM3()));
         model.addAttribute("plate", DeviceForms.plate());
-        model.addAttribute("history", devices.history(revision.slug()));
+        model.addAttribute("history", devices.listedHistory(revision.slug()));
         return "device/show";
     }
 }

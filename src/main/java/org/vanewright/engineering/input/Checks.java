@@ -23,7 +23,8 @@ public final class Checks {
     /** The number must be present, finite and within {@code [low, high]}; {@code unit} may be empty. */
     public boolean range(String field, @Nullable Double value, double low, double high, String unit) {
         boolean ok = value != null && Double.isFinite(value) && value >= low && value <= high;
-        return require(ok, field, value, "a number from " + plain(low, unit) + " to " + plain(high, unit));
+        // Most figures are in range, and a campaign has thousands of them: the text is made where it is needed.
+        return ok || require(false, field, value, "a number from " + plain(low, unit) + " to " + plain(high, unit));
     }
 
     /** As {@link #range}, but absent is fine. */
@@ -81,6 +82,13 @@ public final class Checks {
     /** Takes over the problems of a part, each prefixed with the path of that part. */
     public void addUnder(String prefix, List<FieldProblem> inner) {
         inner.forEach(p -> problems.add(p.under(prefix)));
+    }
+
+    /** As {@link #addUnder(String, List)} for a part of a list, such as {@code points[3]}. */
+    public void addUnder(String list, int index, List<FieldProblem> inner) {
+        if (!inner.isEmpty()) {
+            addUnder(list + "[" + index + "]", inner);
+        }
     }
 
     public boolean isClean() {

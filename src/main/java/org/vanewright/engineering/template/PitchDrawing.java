@@ -39,20 +39,36 @@ public final class PitchDrawing {
 
     /** Two neighbouring units of the row on the right wing, or on the left where it is fitted there only. */
     public static Drawing of(WingShape wing, Placement placement, TemplateRow row) {
-        Wing side = row.plan().wings().on(Wing.RIGHT) ? Wing.RIGHT : Wing.LEFT;
-        int members = Unit.of(row.plan()).members().size();
-        List<Station> stations = placement.on(side, row.plan().index());
-        int panel = stations.get(0).panel();
-        List<Station> shown = shown(
-                stations.stream().filter(s -> s.panel() == panel).toList(),
-                members,
-                row.plan().pitchMm());
+        List<Station> shown = shown(placement, row);
+        int panel = shown.get(0).panel();
         SheetFrame frame = SheetFrame.of(
                 new WingSkin(wing).flat(row.plan().side(), panel),
                 wing.panels().get(panel),
                 row.plan().side(),
-                side);
-        return new PitchDrawing(row).draw(frame, shown, members);
+                side(row));
+        return new PitchDrawing(row).draw(frame, shown, members(row));
+    }
+
+    /** What {@link #of} describes its drawing as. */
+    public static String words(Placement placement, TemplateRow row) {
+        return new PitchDrawing(row).description(shown(placement, row).get(0));
+    }
+
+    private static Wing side(TemplateRow row) {
+        return row.plan().wings().on(Wing.RIGHT) ? Wing.RIGHT : Wing.LEFT;
+    }
+
+    private static int members(TemplateRow row) {
+        return Unit.of(row.plan()).members().size();
+    }
+
+    private static List<Station> shown(Placement placement, TemplateRow row) {
+        List<Station> stations = placement.on(side(row), row.plan().index());
+        int panel = stations.get(0).panel();
+        return shown(
+                stations.stream().filter(s -> s.panel() == panel).toList(),
+                members(row),
+                row.plan().pitchMm());
     }
 
     /** The first two units that stand a pitch apart; where keep-outs leave no such two, the first unit alone. */

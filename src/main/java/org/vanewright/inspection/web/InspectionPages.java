@@ -77,7 +77,7 @@ class InspectionPages {
         model.addAttribute(
                 "installation", inspections.installation(revision.content()).orElse(null));
         model.addAttribute("found", found(revision.content()));
-        model.addAttribute("history", inspections.history(revision.slug()));
+        model.addAttribute("history", inspections.listedHistory(revision.slug()));
         return "inspection/show";
     }
 }

@@ -108,7 +108,7 @@ class InstallationPages {
                         .orElse(null));
         model.addAttribute("inspections", seen);
         model.addAttribute("since", since(seen));
-        model.addAttribute("history", installations.history(revision.slug()));
+        model.addAttribute("history", installations.listedHistory(revision.slug()));
         return "installation/show";
     }
 }

@@ -7,7 +7,7 @@ import org.springframework.stereotype.Component;
 import org.vanewright.layout.FlightEvidence;
 import org.vanewright.layout.LayoutDocument;
 import org.vanewright.layout.LayoutFigures;
-import org.vanewright.platform.Thumbnails;
+import org.vanewright.platform.RevisionDrawings;
 import org.vanewright.record.Revision;
 import org.vanewright.record.RevisionRef;
 
@@ -48,7 +48,7 @@ class LayoutCards {
                             r,
                             own.airframeName(),
                             own.devices(),
-                            Thumbnails.address("layouts", r),
+                            RevisionDrawings.thumbnail("layouts", r),
                             results.getOrDefault(r.slug(), 0));
                 })
                 .toList();

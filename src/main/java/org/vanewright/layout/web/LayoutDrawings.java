@@ -41,20 +41,37 @@ final class LayoutDrawings {
         }
         rows.sort(Comparator.comparingInt(LayoutView.RowView::number));
         boolean strips = plan.surfaces().stream().anyMatch(LayoutTemplates::hasStrips);
-        return new LayoutView(surfaces(plan, units, ""), rows, stations, givenWay, strips);
+        return new LayoutView(pictures(layout, plan, units), rows, stations, givenWay, strips);
+    }
+
+    private static List<LayoutView.SurfacePicture> pictures(
+            Revision<LayoutDocument> layout, LayoutPlan plan, Units units) {
+        List<LayoutView.SurfacePicture> pictures = new ArrayList<>();
+        for (LayoutPlan.SurfacePlan surface : plan.surfaces()) {
+            pictures.add(new LayoutView.SurfacePicture(
+                    surface.name(),
+                    LayoutPictures.plan(layout, pictures.size() + 1, units),
+                    surface.name() + " in plan, with "
+                            + surface.placement().stations().size() + " devices, both sides together"));
+        }
+        return pictures;
     }
 
     /** @param idPrefix starts every id within */
     static List<LayoutView.SurfaceView> surfaces(LayoutPlan plan, Units units, String idPrefix) {
         List<LayoutView.SurfaceView> views = new ArrayList<>();
         for (LayoutPlan.SurfacePlan surface : plan.surfaces()) {
-            Drawing drawing =
-                    SurfaceDrawings.plan(SurfaceDrawings.named(plan.airframe().content(), surface.name()), units);
-            views.add(new LayoutView.SurfaceView(
-                    surface.name(),
-                    inline(withDevices(drawing, surface), "drawing plan", idPrefix + "plan-" + views.size())));
+            views.add(new LayoutView.SurfaceView(surface.name(), surface(plan, views.size(), units, idPrefix)));
         }
         return views;
+    }
+
+    /** @param at counts the plan's surfaces from 0 */
+    static String surface(LayoutPlan plan, int at, Units units, String idPrefix) {
+        LayoutPlan.SurfacePlan surface = plan.surfaces().get(at);
+        Drawing drawing =
+                SurfaceDrawings.plan(SurfaceDrawings.named(plan.airframe().content(), surface.name()), units);
+        return inline(withDevices(drawing, surface), "drawing plan", idPrefix + "plan-" + at);
     }
 
     /** The first surface without lettering, for a list. */
@@ -78,6 +95,18 @@ final class LayoutDrawings {
         return closeUps;
     }
 
+    /** @param row counts the layout's rows from 0 */
+    static String closeUp(LayoutPlan plan, int row) {
+        for (LayoutPlan.SurfacePlan surface : plan.surfaces()) {
+            for (TemplateRow each : surface.rows()) {
+                if (each.plan().index() == row) {
+                    return closeUp(surface, each, "");
+                }
+            }
+        }
+        throw new IllegalArgumentException("no such row: " + row);
+    }
+
     private static Drawing withDevices(Drawing drawing, LayoutPlan.SurfacePlan surface) {
         return PlanWithDevices.add(
                 drawing, surface.shape().panels(), surface.mirrored(), surface.rows(), surface.placement());
@@ -98,7 +127,8 @@ final class LayoutDrawings {
                 number,
                 document,
                 plan.devices().get(row.plan().index()),
-                closeUp(surface, row, ""),
+                LayoutPictures.closeUp(layout, number),
+                PitchDrawing.words(surface.placement(), row),
                 count(own, Wing.LEFT),
                 count(own, Wing.RIGHT),
                 oneWing.get(0),

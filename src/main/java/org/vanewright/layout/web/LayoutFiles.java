@@ -18,9 +18,6 @@ import org.vanewright.layout.StationCsv;
 import org.vanewright.layout.StationRow;
 import org.vanewright.platform.Downloads;
 import org.vanewright.platform.GeneratedFile;
-import org.vanewright.platform.Thumbnails;
-import org.vanewright.platform.page.UnitSystem;
-import org.vanewright.platform.page.Units;
 import org.vanewright.record.Revision;
 import org.vanewright.record.RevisionRef;
 import org.vanewright.record.web.RecordPaths;
@@ -35,19 +32,12 @@ class LayoutFiles {
     private final LayoutPlanner planner;
     private final TemplateFiles templates;
     private final Downloads downloads;
-    private final Thumbnails thumbnails;
 
-    LayoutFiles(
-            LayoutService layouts,
-            LayoutPlanner planner,
-            TemplateFiles templates,
-            Downloads downloads,
-            Thumbnails thumbnails) {
+    LayoutFiles(LayoutService layouts, LayoutPlanner planner, TemplateFiles templates, Downloads downloads) {
         this.layouts = layouts;
         this.planner = planner;
         this.templates = templates;
         this.downloads = downloads;
-        this.thumbnails = thumbnails;
     }
 
     /** {@code paper} and {@code rollWidthMm} are for PDF; a cutter's file is one drawing. */
@@ -75,17 +65,6 @@ class LayoutFiles {
                 format.type(),
                 asked.key(),
                 () -> templates.write(format, layout, asked));
-    }
-
-    /** The first surface in plan without lettering, for lists that load it by itself. */
-    @GetMapping("/layouts/" + RecordPaths.REVISION + Thumbnails.FILE)
-    ResponseEntity<byte[]> thumbnail(
-            @PathVariable("slug") String slug, @PathVariable("number") int number, WebRequest request) {
-        Revision<LayoutDocument> layout = layouts.exactly(new RevisionRef(slug, number));
-        return thumbnails.send(
-                request,
-                layout,
-                () -> LayoutDrawings.thumbnail(planner.plan(layout.content()), "plan", new Units(UnitSystem.METRIC)));
     }
 
     @GetMapping(AT + "/stations.csv")

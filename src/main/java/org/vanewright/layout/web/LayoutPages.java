@@ -69,11 +69,13 @@ class LayoutPages {
         model.addAttribute("revision", revision);
         model.addAttribute("layout", revision.content());
         model.addAttribute("airframe", plan.airframe());
-        model.addAttribute("view", LayoutDrawings.view(revision, plan, units));
+        LayoutView view = LayoutDrawings.view(revision, plan, units);
+        model.addAttribute("view", view);
+        model.addAttribute("stations", StationRows.of(view.stations(), units));
         model.addAttribute("flown", flown(revision));
         model.addAttribute("papers", List.of(Paper.values()));
         model.addAttribute("method", StationTable.METHOD);
-        model.addAttribute("history", layouts.history(revision.slug()));
+        model.addAttribute("history", layouts.listedHistory(revision.slug()));
         return "layout/show";
     }
 }

@@ -18,11 +18,19 @@ import org.vanewright.record.Revision;
  * @param hasStrips whether any row has a repeating strip
  */
 public record LayoutView(
-        List<SurfaceView> surfaces,
+        List<SurfacePicture> surfaces,
         List<RowView> rows,
         List<StationRow> stations,
         List<GivenWay> givenWay,
         boolean hasStrips) {
+    /**
+     * A surface in plan with its devices, drawn by a file of its own.
+     *
+     * @param address of the file
+     * @param words what it shows
+     */
+    public record SurfacePicture(String name, String address, String words) {}
+
     /** A surface in plan with its devices. */
     public record SurfaceView(String name, String planSvg) {}
 
@@ -32,7 +40,8 @@ public record LayoutView(
      * @param number counts from 1
      * @param document as recorded
      * @param device exact revision
-     * @param pitchSvg close-up of one pitch
+     * @param pitch address of the close-up of one pitch
+     * @param pitchWords what it shows
      * @param left devices on the left wing
      * @param right devices on the right wing
      * @param innermost first station of one wing
@@ -44,7 +53,8 @@ public record LayoutView(
             int number,
             RowDocument document,
             Revision<DeviceDocument> device,
-            String pitchSvg,
+            String pitch,
+            String pitchWords,
             int left,
             int right,
             StationRow innermost,

@@ -3,10 +3,10 @@ package org.vanewright.platform.plot;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
+import org.vanewright.platform.page.HtmlRows;
 
 /**
  * A plot ready for a page.
@@ -24,9 +24,6 @@ public record DrawnPlot(
 
     private static final int MOST_ROWS = 30;
 
-    /** A row of the table beneath it. */
-    public record Row(String x, String y) {}
-
     /** @param id of its drawing, unique in its page */
     public static DrawnPlot of(CurvePlot plot, String id, String caption) {
         return new DrawnPlot(plot, SvgPlots.svg(plot, id, WIDTH_PX, HEIGHT_PX), null, caption);
@@ -37,17 +34,17 @@ public record DrawnPlot(
         return new DrawnPlot(plot, "", address, caption);
     }
 
-    /** Points of a curve, evenly thinned to what a person can read. */
-    public List<Row> rows(Curve curve) {
+    /** Points of a curve, evenly thinned to what a person can read, as rows of the table beneath it. */
+    public String rows(Curve curve) {
         List<PlotPoint> points =
                 curve.points().stream().filter(p -> !Double.isNaN(p.y())).toList();
-        List<Row> rows = new ArrayList<>();
+        HtmlRows rows = new HtmlRows();
         int most = Math.min(MOST_ROWS, points.size());
         for (int i = 0; i < most; i++) {
             PlotPoint point = points.get(most == 1 ? 0 : i * (points.size() - 1) / (most - 1));
-            rows.add(new Row(digits(point.x()), digits(point.y())));
+            rows.rowOfWords(curve.name()).figure(digits(point.x())).figure(digits(point.y()));
         }
-        return rows;
+        return rows.html();
     }
 
     /** Four digits, as many as a plot is worth. */

@@ -67,7 +67,7 @@ class PrintRunPages {
         model.addAttribute("result", RunView.of(run, device));
         model.addAttribute("heat", material == null ? null : HeatView.of(material, SunForm.usual()));
         model.addAttribute("heatMethod", HeatView.METHOD);
-        model.addAttribute("history", runs.history(revision.slug()));
+        model.addAttribute("history", runs.listedHistory(revision.slug()));
         return "print-run/show";
     }
 }

@@ -3,6 +3,7 @@ package org.vanewright.catalogue.search;
 import java.time.Duration;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -29,7 +30,10 @@ import org.vanewright.record.Revision;
  * it makes one entry after another under a lock.
  */
 public final class BulkEntries {
-    private static final int AT_ONCE = 200;
+    private static final int READ_AT_ONCE = 200;
+
+    /** Words go into the table of H2 in their order, so that more at once touch fewer pages of its index. */
+    private static final int WRITTEN_AT_ONCE = 2000;
 
     private final Records records;
     private final Map<String, SearchSource<?>> sources;
@@ -92,16 +96,20 @@ public final class BulkEntries {
 
     private <T extends RecordContent> void fill(RecordService<T> service) {
         String cursor = null;
+        List<SearchEntry> made = new ArrayList<>();
         do {
-            RecordPage<Revision<T>> page = service.list(cursor, AT_ONCE);
+            RecordPage<Revision<T>> page = service.list(cursor, READ_AT_ONCE);
             Map<String, Integer> there = index.current(
                     service.kind(), page.items().stream().map(r -> r.slug()).toList(), SearchIndexer.VERSION);
-            List<SearchEntry> entries = page.items().parallelStream()
+            page.items().parallelStream()
                     .filter(r -> !there.containsKey(r.slug()))
                     .map(r -> entry(service, r))
-                    .toList();
-            together.executeWithoutResult(status -> write(entries));
+                    .forEachOrdered(made::add);
             cursor = page.nextCursor();
+            if (cursor == null || made.size() >= WRITTEN_AT_ONCE) {
+                together.executeWithoutResult(status -> write(made));
+                made.clear();
+            }
         } while (cursor != null);
     }
 
@@ -142,6 +150,7 @@ public final class BulkEntries {
                 "insert into search_vocabulary (word, stem) values (?, ?)",
                 words.stream().map(w -> new Object[] {w, Words.stem(w)}).toList());
         if (!postgres) {
+            marks.sort(Comparator.comparing(mark -> (String) mark[0]));
             batches.batchUpdate("insert into search_word (word, entry_id, weight) values (?, ?, ?)", marks);
             batches.batchUpdate(
                     "insert into search_trigram (trigram, word) values (?, ?)",

@@ -131,7 +131,7 @@ class DeviceBrowserTest extends BrowserTest {
         assertThat(page.locator("#form-problems li")).hasCount(0);
         assertThat(page.locator("#preview svg.views")).isVisible();
         publish(page);
-        assertThat(page.locator(".solid-still svg")).isVisible();
+        assertThat(page.locator(".solid-still img")).isVisible();
         assertThat(page.locator(".solid-hint")).isHidden();
         assertThat(page.locator("main")).containsText("8.5 mm");
         page.locator(".plate-form button").press("Enter");
@@ -146,7 +146,7 @@ class DeviceBrowserTest extends BrowserTest {
         page.addInitScript("const error = console.error; console.error = (...said) =>"
                 + " String(said[0]).includes('THREE.WebGLRenderer') ? undefined : error(...said);");
         page.navigate("/devices/rectangular-vane-8-by-20");
-        assertThat(page.locator(".solid-still svg")).isVisible();
+        assertThat(page.locator(".solid-still img")).isVisible();
         assertThat(page.locator(".solid-view canvas")).hasCount(0);
     }
 

@@ -56,7 +56,14 @@ class DevicePagesTest extends ServerTest {
         assertThat(page.select(".downloads a").eachAttr("href"))
                 .allSatisfy(href -> assertThat(get(href).statusCode()).isEqualTo(200))
                 .hasSize(4);
-        assertThat(page.select("svg[role=img] > desc").eachText()).hasSize(2).noneMatch(String::isBlank);
+        assertThat(page.select(".figure img").eachAttr("alt")).hasSize(2).noneMatch(String::isBlank);
+        assertThat(page.select(".figure img").eachAttr("src")).allSatisfy(src -> {
+            HttpResponse<String> drawing = get(src);
+            assertThat(drawing.headers().firstValue("content-type")).contains("image/svg+xml");
+            assertThat(drawing.headers().firstValue("cache-control").orElseThrow())
+                    .contains("immutable");
+            assertThat(drawing.body()).contains("--ink: #", ".lettering {", "<path");
+        });
         assertThat(page.select("[style], script:not([src]):not([type$=json])")).isEmpty();
         assertThat(page.select("[data-solid]").attr("data-solid")).endsWith("/solid.stl?revision=1");
         assertThat(page(DEMO, 200).select("main").text()).contains("standing ready to print");

@@ -61,7 +61,7 @@ class LayoutBrowserTest extends BrowserTest {
         page.locator(".opening a.button").click();
         page.waitForURL(Pattern.compile(".*/layouts/[a-z0-9-]+$"));
         assertThat(page.locator(".invented")).isVisible();
-        assertThat(page.locator("svg.plan").first()).isVisible();
+        assertThat(page.locator("img.plan").first()).isVisible();
         assertAccessible(page);
         assertFits(page);
         screenshot(page, "layout-" + width);

@@ -8,8 +8,10 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
+import org.jsoup.parser.Parser;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -83,10 +85,15 @@ class LayoutPagesTest extends ServerTest {
         Document page = page(DEMO, 200);
         assertThat(page.title()).isEqualTo("Low wing, pairs over the taper – Vanewright");
         assertThat(page.select(".invented")).hasSize(1);
-        Element plan = page.expectFirst("svg.plan");
-        assertThat(plan.select("desc").text()).contains("devices, both sides together");
-        assertThat(page.select("svg.close-up")).hasSize(2);
-        assertThat(page.expectFirst("svg.close-up desc").text())
+        Element plan = page.expectFirst("img.plan");
+        assertThat(plan.attr("alt")).contains("devices, both sides together");
+        assertThat(svg(plan).select("desc").text()).contains("devices, both sides together");
+        assertThat(page.select("img.close-up")).hasSize(2);
+        for (Element closeUp : page.select("img.close-up")) {
+            assertThat(closeUp.attr("alt"))
+                    .isEqualTo(svg(closeUp).select("desc").text());
+        }
+        assertThat(page.expectFirst("img.close-up").attr("alt"))
                 .contains("counter-rotating pairs, common flow down", "toe-out 16.0 degrees");
         assertThat(page.select("main").text())
                 .contains(
@@ -101,6 +108,24 @@ class LayoutPagesTest extends ServerTest {
         int devices = page.select("table.figures tbody tr").size();
         assertThat(page.select(".facts").text()).contains(devices + " in all");
         assertThat(page.select("[id]").eachAttr("id")).doesNotHaveDuplicates();
+    }
+
+    private Document svg(Element image) {
+        HttpResponse<String> file = get(image.attr("src"));
+        assertThat(file.headers().firstValue("cache-control").orElseThrow()).contains("immutable");
+        return Jsoup.parse(file.body(), Parser.xmlParser());
+    }
+
+    @Test
+    void planAndCloseUpsOfWhatIsNotThereAreNotFound() {
+        assertThat(get(DEMO + "/revisions/1/plans/1-us.svg").body()).contains("ft</text>");
+        assertThat(get(DEMO + "/revisions/1/plans/1-metric.svg").body()).contains("\u00a0mm</text>");
+        for (String file :
+                List.of("plans/0-us", "plans/9-us", "plans/1-feet", "plans/x-us", "rows/0", "rows/3", "rows/-1")) {
+            assertThat(get(DEMO + "/revisions/1/" + file + ".svg").statusCode())
+                    .as(file)
+                    .isEqualTo(404);
+        }
     }
 
     @Test
@@ -133,7 +158,7 @@ class LayoutPagesTest extends ServerTest {
                 "high-wing-one-row-co-rotating",
                 "low-wing-pairs-over-the-taper",
                 "low-wing-underside-of-the-stabiliser")) {
-            assertThat(page("/layouts/" + slug, 200).select("svg.plan"))
+            assertThat(page("/layouts/" + slug, 200).select("img.plan"))
                     .as(slug)
                     .isNotEmpty();
         }
