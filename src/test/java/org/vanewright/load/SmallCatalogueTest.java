@@ -18,6 +18,7 @@ import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.boot.SpringApplication;
 import org.springframework.context.ConfigurableApplicationContext;
 import org.vanewright.Vanewright;
@@ -114,6 +115,7 @@ class SmallCatalogueTest {
         "/installations, 7",
         "/inspections, 5",
         "/people, 12",
+        "/compare, 5",
         "/evidence, 5",
         "/retention, 12",
         "/search, 8",
@@ -146,6 +148,13 @@ class SmallCatalogueTest {
             assertThat(Jsoup.parse(get(path).body()).select("h1").text())
                     .isEqualTo(kind.documents(SIZE).apply(i).name());
         }
+    }
+
+    /** What can be worked out of a layout. */
+    @ParameterizedTest
+    @ValueSource(strings = {"study", "bond", "tape-plan", "gauges", "install-sheet", "print-plan", "history"})
+    void pagesOfALayoutAnswerWithFewStatements(String page) {
+        assertFewStatements("/layouts/" + LargeCatalogue.Kind.LAYOUT.slug(SIZE, 7) + "/" + page, 16);
     }
 
     /** Hundreds of test points would make a page heavy. */

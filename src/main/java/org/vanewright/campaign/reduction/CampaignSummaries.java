@@ -4,6 +4,7 @@ import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
@@ -21,7 +22,7 @@ import org.vanewright.record.Summaries;
 @Service
 public class CampaignSummaries {
     private static final Summaries.Kind<CampaignSummary> KIND =
-            new Summaries.Kind<>("campaign", 1, CampaignSummary.class);
+            new Summaries.Kind<>("campaign", 2, CampaignSummary.class);
 
     private final CampaignService campaigns;
     private final Reductions reductions;
@@ -62,6 +63,7 @@ public class CampaignSummaries {
     private static CampaignSummary.Line line(ReducedCampaign reduced, Conclusion conclusion) {
         ReducedConfiguration configuration = conclusion.configuration();
         return new CampaignSummary.Line(
+                Objects.requireNonNullElse(configuration.configuration().key(), ""),
                 configuration.label(),
                 configuration.configuration().layout(),
                 conclusion.sentence(reduced.measure()),

@@ -32,6 +32,7 @@ public record CampaignSummary(
     /**
      * One configuration against the unmodified aircraft.
      *
+     * @param key of the configuration in its plan
      * @param label of the configuration
      * @param layout that was fitted
      * @param sentence what may be said
@@ -40,6 +41,7 @@ public record CampaignSummary(
      * @param effect the change; null where none can be given
      */
     public record Line(
+            String key,
             String label,
             @Nullable RevisionRef layout,
             String sentence,

@@ -5,6 +5,7 @@ import org.vanewright.campaign.CampaignDocument;
 import org.vanewright.engineering.inference.Comparison;
 import org.vanewright.engineering.inference.RelativeChange;
 import org.vanewright.record.Revision;
+import org.vanewright.record.RevisionRef;
 
 /**
  * What one configuration of one campaign came to, in a form that can stand beside those of other aircraft.
@@ -23,8 +24,12 @@ public record Outcome(
         @Nullable Comparison liftChange) {
     /** How it is named in addresses, such as {@code clean-stall@2.B}. */
     public String reference() {
-        return revision.slug() + "@" + revision.number() + "."
-                + conclusion.configuration().configuration().key();
+        return reference(
+                revision.ref(), conclusion.configuration().configuration().key());
+    }
+
+    static String reference(RevisionRef campaign, @Nullable String key) {
+        return campaign.slug() + "@" + campaign.revision() + "." + key;
     }
 
     /**

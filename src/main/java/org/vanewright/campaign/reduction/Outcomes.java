@@ -2,10 +2,12 @@ package org.vanewright.campaign.reduction;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.vanewright.campaign.CampaignDocument;
@@ -17,6 +19,7 @@ import org.vanewright.engineering.inference.Welch;
 import org.vanewright.engineering.input.FieldProblem;
 import org.vanewright.engineering.input.InvalidInputException;
 import org.vanewright.record.Revision;
+import org.vanewright.record.RevisionHead;
 import org.vanewright.record.RevisionRef;
 
 /** Finds what configurations came to, of one campaign or of several. */
@@ -31,17 +34,39 @@ public class Outcomes {
 
     private final CampaignService campaigns;
     private final Reductions reductions;
+    private final CampaignSummaries summaries;
 
-    Outcomes(CampaignService campaigns, Reductions reductions) {
+    Outcomes(CampaignService campaigns, Reductions reductions, CampaignSummaries summaries) {
         this.campaigns = campaigns;
         this.reductions = reductions;
+        this.summaries = summaries;
     }
 
-    /** Of every configuration of the newest published campaigns that was flown. */
-    public List<Outcome> published() {
-        return campaigns.list(null, OFFERED).items().stream()
-                .flatMap(r -> of(r).stream())
+    /**
+     * A configuration that may be chosen.
+     *
+     * @param reference as in addresses
+     * @param words what it is and of which campaign
+     */
+    public record Offered(String reference, String words) {}
+
+    /** Every configuration of the newest published campaigns that was flown. */
+    public List<Offered> offered() {
+        List<RevisionRef> newest = campaigns.listHeads(null, OFFERED).items().stream()
+                .map(RevisionHead::ref)
                 .toList();
+        Map<RevisionRef, CampaignSummary> known = summaries.of(newest);
+        return newest.stream()
+                .flatMap(ref -> Stream.ofNullable(known.get(ref)).flatMap(campaign -> offered(ref, campaign)))
+                .toList();
+    }
+
+    private static Stream<Offered> offered(RevisionRef ref, CampaignSummary campaign) {
+        return campaign.lines().stream()
+                .filter(CampaignSummary.Line::flown)
+                .map(line -> new Offered(
+                        Outcome.reference(ref, line.key()),
+                        line.label() + " – " + campaign.name() + ", revision " + ref.revision()));
     }
 
     /** Of a published layout in any revision. */

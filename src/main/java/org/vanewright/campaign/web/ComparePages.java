@@ -40,7 +40,7 @@ class ComparePages {
             model.addAttribute("problems", e.problems());
             response.setStatus(HttpServletResponse.SC_BAD_REQUEST);
         }
-        model.addAttribute("offered", outcomes.published());
+        model.addAttribute("offered", outcomes.offered());
         model.addAttribute("chosen", chosen.stream().map(Outcome::reference).toList());
         model.addAttribute("table", CompareView.of(chosen));
         model.addAttribute("most", Outcomes.MOST);

@@ -152,11 +152,12 @@ class SearchIndexRepository {
     Map<String, Integer> current(String kind, List<String> slugs, int version) {
         Map<String, Integer> current = new HashMap<>();
         if (!slugs.isEmpty()) {
-            jdbc.sql("select slug, revision from search_entry where kind = :kind and version = :version"
-                            + " and slug in (:slugs)")
+            // By an array: for a list H2 would read all entries of the kind.
+            jdbc.sql("select e.slug, e.revision from unnest(cast(:slugs as varchar array)) k (slug)"
+                            + " join search_entry e on e.kind = :kind and e.slug = k.slug where e.version = :version")
                     .param("kind", kind)
                     .param("version", version)
-                    .param("slugs", slugs)
+                    .param("slugs", slugs.toArray(String[]::new))
                     .query(row -> {
                         current.put(row.getString("slug"), row.getInt("revision"));
                     });
