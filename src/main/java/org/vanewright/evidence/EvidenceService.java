@@ -1,5 +1,7 @@
 package org.vanewright.evidence;
 
+import com.github.benmanes.caffeine.cache.Cache;
+import com.github.benmanes.caffeine.cache.Caffeine;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -12,6 +14,7 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.vanewright.evidence.EvidenceStudy.Group;
 import org.vanewright.evidence.EvidenceStudy.Item;
+import org.vanewright.platform.HeapShare;
 
 /** Looks at all published comparisons of one quantity. */
 @Service
@@ -24,14 +27,38 @@ public class EvidenceService {
     /** In knots, feet a minute or per cent; a weight of its inverse square would silence all others. */
     private static final double LEAST_ERROR = 1e-6;
 
+    /** Bytes of a comparison in a study, about. */
+    private static final int ITEM = 400;
+
+    private static final int BESIDES = 10;
+
     private final Findings findings;
+    private final Cache<String, EvidenceStudy> kept = Caffeine.newBuilder()
+            .maximumWeight(HeapShare.bytes(40) / ITEM)
+            .weigher(
+                    (String key, EvidenceStudy study) -> BESIDES + study.items().size())
+            .build();
 
     EvidenceService(Findings findings) {
         this.findings = findings;
     }
 
+    /** The same object while nothing else is published. */
     public EvidenceStudy study(EvidenceQuery query) {
-        Findings.Known known = findings.all();
+        String key = findings.state() + " " + query;
+        EvidenceStudy before = kept.getIfPresent(key);
+        if (before != null) {
+            return before;
+        }
+        EvidenceStudy study = study(query, findings.all());
+        // While campaigns are still being looked at, the next view knows more.
+        if (study.known().awaited() == 0) {
+            kept.put(key, study);
+        }
+        return study;
+    }
+
+    private static EvidenceStudy study(EvidenceQuery query, Findings.Known known) {
         List<Finding> asked = known.findings().stream()
                 .filter(f -> f.quantity() == query.quantity())
                 .toList();

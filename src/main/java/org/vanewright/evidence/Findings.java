@@ -86,6 +86,11 @@ public class Findings {
         }
     }
 
+    /** Another text whenever other campaigns are published than before. */
+    String state() {
+        return campaigns.publishedState();
+    }
+
     /** Of all published campaigns: one statement, and what those not met before take. */
     public Known all() {
         List<RevisionHead> heads = campaigns.heads(0, MOST_CAMPAIGNS);

@@ -109,17 +109,17 @@ public abstract class RevisionRepository<T extends RecordContent> {
 
     /** Exact revisions in one statement, whatever their state, in no certain order; those that do not exist are left out. */
     public List<Revision<T>> findAll(Collection<RevisionRef> refs) {
-        List<Object[]> keys = refs.stream()
-                .filter(ref -> Slugs.isSlug(ref.slug()))
-                .map(ref -> new Object[] {ref.slug(), ref.revision()})
-                .toList();
-        if (keys.isEmpty()) {
+        List<RevisionRef> sought =
+                refs.stream().filter(ref -> Slugs.isSlug(ref.slug())).distinct().toList();
+        if (sought.isEmpty()) {
             return List.of();
         }
-        // H2 uses an index for the slugs alone, not for the pairs.
-        return jdbc.sql(rows.select("where slug in (:slugs) and (slug, revision) in (:refs)"))
-                .param("slugs", keys.stream().map(key -> key[0]).distinct().toList())
-                .param("refs", keys)
+        // By pairs in arrays: for a list of pairs H2 would read the whole table, or compare each with each.
+        return jdbc.sql(rows.select(
+                        "join unnest(cast(:slugs as varchar array), cast(:revisions as integer array)) k (k_slug, k_revision)"
+                                + " on slug = k_slug and revision = k_revision"))
+                .param("slugs", sought.stream().map(RevisionRef::slug).toArray(String[]::new))
+                .param("revisions", sought.stream().map(RevisionRef::revision).toArray(Integer[]::new))
                 .query(rows::revision)
                 .list();
     }

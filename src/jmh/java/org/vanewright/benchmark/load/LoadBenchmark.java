@@ -64,7 +64,7 @@ public final class LoadBenchmark {
 
     private static void run(Scenarios.Named each, Load load, Settings settings, Map<String, Spent> measured) {
         long processor = load.run(each.scenario(), settings.warmUp(), settings.measured());
-        String group = each.name().replace("template ", "template, ").replace("others", "other");
+        String group = each.name().replaceFirst("^(template|drawing) ", "$1, ").replace("others", "other");
         measured.merge(group, new Spent(settings.measured(), processor), Spent::plus);
     }
 }

@@ -83,6 +83,8 @@ final class LoadTable {
                         "other",
                         "template, cold",
                         "template, warm",
+                        "drawing, cold",
+                        "drawing, warm",
                         "API read",
                         "write")
                 .indexOf(group(label));

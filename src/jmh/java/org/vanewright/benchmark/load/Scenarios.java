@@ -60,6 +60,8 @@ final class Scenarios {
         }));
         all.add(new Named("template cold", v -> template(v, "template, cold", cold())));
         all.add(new Named("template warm", v -> template(v, "template, warm", v.below(WARM))));
+        all.add(new Named("drawing cold", v -> drawing(v, "drawing, cold", cold())));
+        all.add(new Named("drawing warm", v -> drawing(v, "drawing, warm", v.below(WARM))));
         all.add(new Named("API read", this::api));
         all.add(new Named("write", writers::once));
         return all;
@@ -104,6 +106,14 @@ final class Scenarios {
 
     private void template(Visitor visitor, String label, int layout) {
         visitor.get(label, "/layouts/" + Kind.LAYOUT.slug(size, layout) + "/template.pdf?paper=A4&side=LEFT");
+    }
+
+    /** What the page of a layout or a device loads by itself. */
+    private void drawing(Visitor visitor, String label, int number) {
+        Kind kind = visitor.below(3) > 0 ? Kind.LAYOUT : Kind.DEVICE;
+        String file = kind == Kind.LAYOUT ? "plans/1-metric.svg" : visitor.below(2) > 0 ? "still.svg" : "views.svg";
+        visitor.get(
+                label, "/" + kind.plural() + "/" + kind.slug(size, number % kind.count(size)) + "/revisions/1/" + file);
     }
 
     private void search(Visitor visitor) {

@@ -6,6 +6,9 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.IntStream;
+import java.util.stream.LongStream;
+import java.util.stream.Stream;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
@@ -17,6 +20,8 @@ final class H2WordIndexRepository implements WordIndexRepository {
     /** A stem counts so much more than a mere beginning. */
     private static final int STEM_FACTOR = 3;
 
+    private static final int ROWS_AT_ONCE = 2000;
+
     private final JdbcClient jdbc;
     private final JdbcTemplate batches;
 
@@ -25,39 +30,54 @@ final class H2WordIndexRepository implements WordIndexRepository {
         this.batches = template;
     }
 
+    /** Row by row: an array of H2 holds 65,536 and no more. */
     @Override
     public List<Fitting> fitting(List<Wanted> wanted) {
         List<String> asked = new ArrayList<>();
         Map<String, Object> parameters = new HashMap<>();
         for (int i = 0; i < wanted.size(); i++) {
-            String fits = fits(i, wanted.get(i).term(), parameters);
-            if (wanted.get(i).after() == null) {
-                asked.add("select " + i
-                        + " as n, cast(null as bigint array) as looked, (select array_agg(distinct entry_id)"
-                        + " from search_word where " + fits + ") as fits");
-            } else {
-                parameters.put("c" + i, wanted.get(i).after());
-                String changed = "search_entry where change_number > :c" + i;
-                asked.add("select " + i + " as n, (select array_agg(id) from " + changed + ") as looked,"
-                        + " (select array_agg(distinct entry_id) from search_word where entry_id in (select id from "
-                        + changed + ") and (" + fits + ")) as fits");
+            Long after = wanted.get(i).after();
+            String among = "";
+            if (after != null) {
+                parameters.put("c" + i, after);
+                String changed = "select id from search_entry where change_number > :c" + i;
+                asked.add("select " + i + " as n, false as fits, id from (" + changed + ") l" + i);
+                among = " and entry_id in (" + changed + ")";
             }
+            asked.add("select " + i + " as n, true as fits, entry_id as id from ("
+                    + fits(i, wanted.get(i).term(), among, parameters) + ") f" + i);
         }
-        return jdbc.sql(String.join(" union all ", asked) + " order by n")
+        List<LongStream.Builder> looked = builders(wanted.size());
+        List<LongStream.Builder> fits = builders(wanted.size());
+        jdbc.sql(String.join(" union all ", asked))
                 .params(parameters)
-                .query((row, n) -> Fitting.of(row))
-                .list();
+                .withFetchSize(ROWS_AT_ONCE)
+                .query(row -> {
+                    (row.getBoolean("fits") ? fits : looked)
+                            .get(row.getInt("n"))
+                            .add(row.getLong("id"));
+                });
+        return IntStream.range(0, wanted.size())
+                .mapToObj(i -> new Fitting(
+                        looked.get(i).build().toArray(), fits.get(i).build().toArray()))
+                .toList();
     }
 
-    private static String fits(int i, Term term, Map<String, Object> parameters) {
+    private static List<LongStream.Builder> builders(int count) {
+        return Stream.generate(LongStream::builder).limit(count).toList();
+    }
+
+    /** One way after the other: for several in one condition H2 would read the whole table. */
+    private static String fits(int i, Term term, String among, Map<String, Object> parameters) {
         parameters.put("s" + i, term.stems());
+        String stems = "select entry_id from search_word where word in (:s" + i + ")" + among;
         String beginning = term.beginning();
         if (beginning == null) {
-            return "word in (:s" + i + ")";
+            return "select distinct entry_id from (" + stems + ") s" + i;
         }
         parameters.put("p" + i, beginning);
         parameters.put("u" + i, WordIndexRepository.beyond(beginning));
-        return "word in (:s" + i + ") or word >= :p" + i + " and word < :u" + i;
+        return stems + " union select entry_id from search_word where word >= :p" + i + " and word < :u" + i + among;
     }
 
     @Override

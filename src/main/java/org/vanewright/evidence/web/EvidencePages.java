@@ -1,5 +1,7 @@
 package org.vanewright.evidence.web;
 
+import com.github.benmanes.caffeine.cache.Cache;
+import com.github.benmanes.caffeine.cache.Caffeine;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import org.springframework.http.ResponseEntity;
@@ -21,6 +23,10 @@ class EvidencePages {
     private final EvidenceService evidence;
     private final Downloads downloads;
 
+    /** As long as the service keeps the study. */
+    private final Cache<EvidenceStudy, EvidenceView> views =
+            Caffeine.newBuilder().weakKeys().maximumSize(20).build();
+
     EvidencePages(EvidenceService evidence, Downloads downloads) {
         this.evidence = evidence;
         this.downloads = downloads;
@@ -34,7 +40,7 @@ class EvidencePages {
             response.setStatus(HttpServletResponse.SC_BAD_REQUEST);
         } else {
             EvidenceStudy study = evidence.study(query);
-            EvidenceView view = EvidenceView.of(study);
+            EvidenceView view = views.get(study, EvidenceView::of);
             if (study.group() != null) {
                 form.put("group", (Object) study.group().alike().key());
             }

@@ -1,5 +1,7 @@
 package org.vanewright.retention.web;
 
+import com.github.benmanes.caffeine.cache.Cache;
+import com.github.benmanes.caffeine.cache.Caffeine;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import org.springframework.http.ResponseEntity;
@@ -20,6 +22,10 @@ class RetentionPages {
     private final RetentionService retention;
     private final Downloads downloads;
 
+    /** As long as the service keeps the study. */
+    private final Cache<RetentionStudy, RetentionView> views =
+            Caffeine.newBuilder().weakKeys().maximumSize(20).build();
+
     RetentionPages(RetentionService retention, Downloads downloads) {
         this.retention = retention;
         this.downloads = downloads;
@@ -34,7 +40,7 @@ class RetentionPages {
         } else {
             RetentionStudy study = retention.study(query);
             model.addAttribute("study", study);
-            model.addAttribute("view", RetentionView.of(study));
+            model.addAttribute("view", views.get(study, RetentionView::of));
             model.addAttribute("parameters", RetentionAsked.parameters(query));
         }
         model.addAttribute("form", form);
