@@ -1,7 +1,9 @@
 package org.vanewright.engineering.inference.survival;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.hipparchus.random.RandomGenerator;
 import org.hipparchus.random.Well19937c;
 import org.hipparchus.stat.descriptive.rank.Percentile;
@@ -39,13 +41,19 @@ public record Bootstrap(long seed, int runs) {
 
     private List<Interval> draw(List<Installed> units, List<Double> hours, double confidence) {
         RandomGenerator chance = new Well19937c(seed);
+        // Many are alike: they are counted and not gathered.
+        Map<Span, Integer> numbers = new LinkedHashMap<>();
+        int[][] seen = units.stream().map(u -> numbered(u, numbers)).toArray(int[][]::new);
+        List<Span> different = List.copyOf(numbers.keySet());
         double[][] drawn = new double[hours.size()][runs];
         for (int run = 0; run < runs; run++) {
-            List<Span> spans = new ArrayList<>();
-            for (int i = 0; i < units.size(); i++) {
-                spans.addAll(units.get(chance.nextInt(units.size())).spans());
+            int[] counts = new int[different.size()];
+            for (int i = 0; i < seen.length; i++) {
+                for (int number : seen[chance.nextInt(seen.length)]) {
+                    counts[number]++;
+                }
             }
-            Turnbull curve = Turnbull.of(spans, TOLERANCE);
+            Turnbull curve = Turnbull.of(TurnbullIntervals.of(different, counts), TOLERANCE);
             for (int k = 0; k < hours.size(); k++) {
                 drawn[k][run] = curve.survivalAt(hours.get(k));
             }
@@ -58,5 +66,11 @@ public record Bootstrap(long seed, int runs) {
                     percentile.evaluate(50 * (1 - confidence)), percentile.evaluate(50 * (1 + confidence))));
         }
         return intervals;
+    }
+
+    private static int[] numbered(Installed unit, Map<Span, Integer> numbers) {
+        return unit.spans().stream()
+                .mapToInt(span -> numbers.computeIfAbsent(span, s -> numbers.size()))
+                .toArray();
     }
 }

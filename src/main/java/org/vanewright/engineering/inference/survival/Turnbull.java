@@ -42,15 +42,15 @@ public record Turnbull(int count, List<Place> places, double logLikelihood, doub
         return of(spans, EXACT);
     }
 
-    /**
-     * @param spans one or more
-     * @param tolerance of the mean log-likelihood
-     */
     static Turnbull of(List<Span> spans, double tolerance) {
         if (spans.isEmpty()) {
             throw new IllegalArgumentException("a curve needs one observation");
         }
-        TurnbullIntervals data = TurnbullIntervals.of(spans);
+        return of(TurnbullIntervals.of(spans), tolerance);
+    }
+
+    /** @param tolerance of the mean log-likelihood */
+    static Turnbull of(TurnbullIntervals data, double tolerance) {
         double[] masses = new double[data.places().size()];
         Arrays.fill(masses, 1.0 / masses.length);
         int iterations = 0;
@@ -67,7 +67,7 @@ public record Turnbull(int count, List<Place> places, double logLikelihood, doub
                 places.add(new Place(place.afterHours(), place.byHours(), masses[j]));
             }
         }
-        return new Turnbull(spans.size(), places, data.logLikelihood(masses), gap, iterations);
+        return new Turnbull(data.count(), places, data.logLikelihood(masses), gap, iterations);
     }
 
     private static double gap(TurnbullIntervals data, double[] masses) {

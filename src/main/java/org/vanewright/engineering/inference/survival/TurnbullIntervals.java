@@ -1,9 +1,11 @@
 package org.vanewright.engineering.inference.survival;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 
 /**
  * Where a curve through interval-censored observations can fall at all: the intervals (q, p] that begin with a left end,
@@ -25,12 +27,31 @@ record TurnbullIntervals(List<Span> places, List<Row> rows, int count) {
     record Row(int first, int last, int weight) {}
 
     static TurnbullIntervals of(List<Span> spans) {
-        List<Span> places = places(spans);
         Map<Span, Integer> counts = new LinkedHashMap<>();
         spans.forEach(s -> counts.merge(s, 1, Integer::sum));
+        List<Span> different = List.copyOf(counts.keySet());
+        return of(different, different.stream().mapToInt(counts::get).toArray());
+    }
+
+    /**
+     * @param different observations, each once
+     * @param counts how many there are of each; those with none do not count
+     */
+    static TurnbullIntervals of(List<Span> different, int[] counts) {
+        List<Span> seen = IntStream.range(0, counts.length)
+                .filter(i -> counts[i] > 0)
+                .mapToObj(different::get)
+                .toList();
+        List<Span> places = places(seen);
+        double[] begins = places.stream().mapToDouble(Span::afterHours).toArray();
+        double[] ends = places.stream().mapToDouble(Span::byHours).toArray();
         List<Row> rows = new ArrayList<>();
-        counts.forEach((span, weight) -> rows.add(row(span, weight, places)));
-        return new TurnbullIntervals(places, rows, spans.size());
+        for (int i = 0; i < counts.length; i++) {
+            if (counts[i] > 0) {
+                rows.add(row(different.get(i), counts[i], begins, ends));
+            }
+        }
+        return new TurnbullIntervals(places, rows, Arrays.stream(counts).sum());
     }
 
     private static List<Span> places(List<Span> spans) {
@@ -51,24 +72,16 @@ record TurnbullIntervals(List<Span> places, List<Row> rows, int count) {
         return places;
     }
 
-    private static Row row(Span span, int weight, List<Span> places) {
-        int first = 0;
-        while (places.get(first).afterHours() < span.afterHours()) {
-            first++;
-        }
-        int last = first;
-        while (last + 1 < places.size() && places.get(last + 1).byHours() <= span.byHours()) {
-            last++;
-        }
-        return new Row(first, last, weight);
+    /** From the first place that begins no sooner to the last that ends no later; both rise. */
+    private static Row row(Span span, int weight, double[] begins, double[] ends) {
+        int first = Arrays.binarySearch(begins, span.afterHours());
+        int last = Arrays.binarySearch(ends, span.byHours());
+        return new Row(first < 0 ? -first - 1 : first, last < 0 ? -last - 2 : last, weight);
     }
 
     /** For each place how much it would add: Σ over observations that hold it of weight over their mass. */
     double[] gradient(double[] masses) {
-        double[] sums = new double[masses.length + 1];
-        for (int j = 0; j < masses.length; j++) {
-            sums[j + 1] = sums[j] + masses[j];
-        }
+        double[] sums = sums(masses);
         double[] change = new double[masses.length + 1];
         for (Row row : rows) {
             double per = row.weight() / (sums[row.last() + 1] - sums[row.first()]);
@@ -85,14 +98,19 @@ record TurnbullIntervals(List<Span> places, List<Row> rows, int count) {
     }
 
     double logLikelihood(double[] masses) {
+        double[] sums = sums(masses);
         double sum = 0;
         for (Row row : rows) {
-            double mass = 0;
-            for (int j = row.first(); j <= row.last(); j++) {
-                mass += masses[j];
-            }
-            sum += row.weight() * Math.log(mass);
+            sum += row.weight() * Math.log(sums[row.last() + 1] - sums[row.first()]);
         }
         return sum;
+    }
+
+    private static double[] sums(double[] masses) {
+        double[] sums = new double[masses.length + 1];
+        for (int j = 0; j < masses.length; j++) {
+            sums[j + 1] = sums[j] + masses[j];
+        }
+        return sums;
     }
 }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.hipparchus.random.RandomGenerator;
@@ -237,5 +238,42 @@ class TurnbullTest {
             last = look;
         }
         return Span.kept(last);
+    }
+
+    /** Each row holds exactly the places within its span, and none of no weight. */
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10})
+    void observationsHoldThePlacesWithinThem(int seed) {
+        RandomGenerator chance = new Well19937c(seed);
+        List<Span> different = IntStream.range(0, 60)
+                .mapToObj(i -> {
+                    double after = chance.nextInt(20);
+                    return chance.nextInt(3) == 0
+                            ? Span.kept(after + 1)
+                            : new Span(after, after + 1 + chance.nextInt(10));
+                })
+                .distinct()
+                .toList();
+        int[] counts = different.stream().mapToInt(s -> chance.nextInt(4)).toArray();
+        List<Span> gathered = IntStream.range(0, counts.length)
+                .boxed()
+                .flatMap(i -> Collections.nCopies(counts[i], different.get(i)).stream())
+                .toList();
+        TurnbullIntervals data = TurnbullIntervals.of(different, counts);
+        assertThat(data).isEqualTo(TurnbullIntervals.of(gathered));
+        int next = 0;
+        for (int i = 0; i < counts.length; i++) {
+            if (counts[i] == 0) {
+                continue;
+            }
+            Span span = different.get(i);
+            TurnbullIntervals.Row row = data.rows().get(next++);
+            List<Span> within = data.places().stream()
+                    .filter(place -> place.afterHours() >= span.afterHours() && place.byHours() <= span.byHours())
+                    .toList();
+            assertThat(row.weight()).isEqualTo(counts[i]);
+            assertThat(data.places().subList(row.first(), row.last() + 1)).isEqualTo(within);
+        }
+        assertThat(data.rows()).hasSize(next);
     }
 }
