@@ -2,7 +2,6 @@ package org.vanewright.record;
 
 import java.time.Clock;
 import java.time.Instant;
-import java.time.ZoneOffset;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -14,7 +13,6 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.transaction.annotation.Transactional;
 import org.springframework.transaction.support.TransactionSynchronizationManager;
-import org.vanewright.engineering.input.Checks;
 
 /**
  * Keeps the revisions of one kind of record in one table. A feature extends it for its own table, which nobody else
@@ -26,9 +24,6 @@ public abstract class RevisionRepository<T extends RecordContent> {
     /** Most items a page may have. */
     public static final int LARGEST_PAGE = 200;
 
-    /** Of one state alone: with it in the order H2 reads the index and does not sort. */
-    private static final String NEWEST = " order by state, published_at desc, slug";
-
     private final JdbcClient jdbc;
     private final CanonicalJson json;
     private final Clock clock;
@@ -36,6 +31,8 @@ public abstract class RevisionRepository<T extends RecordContent> {
     private final String kind;
     private final Class<T> type;
     private final RevisionRepositoryRows<T> rows;
+    private final RevisionRepositoryLists<T> lists;
+    private final RevisionRepositoryMoves moves;
     private final RevisionRepositoryInserts<T> inserts;
     private final RevisionRepositoryImports<T> imports;
     private final RevisionRepositoryPublic<T> everythingPublic;
@@ -55,6 +52,8 @@ public abstract class RevisionRepository<T extends RecordContent> {
         this.kind = table.substring(0, table.length() - "_revision".length()).replace('_', '-');
         this.type = type;
         this.rows = new RevisionRepositoryRows<>(table, json, type);
+        this.lists = new RevisionRepositoryLists<>(jdbc, table, rows);
+        this.moves = new RevisionRepositoryMoves(jdbc, table);
         this.inserts = new RevisionRepositoryInserts<>(jdbc, json, clock, table, kind, type);
         this.imports = new RevisionRepositoryImports<>(jdbc, json, table, type, rows, inserts);
         this.everythingPublic = new RevisionRepositoryPublic<>(jdbc, table, rows);
@@ -131,12 +130,7 @@ public abstract class RevisionRepository<T extends RecordContent> {
      * @param most how many are wanted
      */
     public List<RevisionHead> heads(int skip, int most) {
-        return jdbc.sql("select slug, revision, sha256, published_at from " + table + " where state = 'PUBLISHED'"
-                        + NEWEST + " offset :skip rows fetch next :most rows only")
-                .param("skip", skip)
-                .param("most", most)
-                .query(RevisionRepositoryRows::head)
-                .list();
+        return lists.heads(skip, most);
     }
 
     /** As {@link #heads} for revisions that a table of links names, as in {@link #publishedLinked}. */
@@ -223,58 +217,12 @@ public abstract class RevisionRepository<T extends RecordContent> {
      * @throws org.vanewright.engineering.input.InvalidInputException naming {@code cursor} or {@code limit}
      */
     public RecordPage<Revision<T>> list(@Nullable String cursor, int limit) {
-        Checks checks = new Checks();
-        checks.require(limit >= 1 && limit <= LARGEST_PAGE, "limit", limit, "a whole number from 1 to " + LARGEST_PAGE);
-        checks.throwIfAny();
-        List<Revision<T>> found =
-                cursor == null ? firstPage(limit + 1) : pageAfter(ListCursor.decode(cursor), limit + 1);
-        if (found.size() <= limit) {
-            return new RecordPage<>(List.copyOf(found), null);
-        }
-        Revision<T> last = found.get(limit - 1);
-        return new RecordPage<>(
-                List.copyOf(found.subList(0, limit)), new ListCursor(last.shownAt(), last.slug()).encode());
+        return lists.list(cursor, limit);
     }
 
     /** As {@link #list}, without what the records say. */
     public RecordPage<RevisionHead> listHeads(@Nullable String cursor, int limit) {
-        Checks checks = new Checks();
-        checks.require(limit >= 1 && limit <= LARGEST_PAGE, "limit", limit, "a whole number from 1 to " + LARGEST_PAGE);
-        checks.throwIfAny();
-        ListCursor last = cursor == null ? ListCursor.BEGINNING : ListCursor.decode(cursor);
-        List<RevisionHead> found = jdbc.sql("select slug, revision, sha256, published_at from " + table
-                        + " where state = 'PUBLISHED' and published_at <= :at"
-                        + " and (published_at < :at or slug > :slug)"
-                        + NEWEST + " fetch first :most rows only")
-                .param("at", last.createdAt().atOffset(ZoneOffset.UTC))
-                .param("slug", last.slug())
-                .param("most", limit + 1)
-                .query(RevisionRepositoryRows::head)
-                .list();
-        if (found.size() <= limit) {
-            return new RecordPage<>(found, null);
-        }
-        RevisionHead end = found.get(limit - 1);
-        return new RecordPage<>(
-                List.copyOf(found.subList(0, limit)), new ListCursor(end.publishedAt(), end.slug()).encode());
-    }
-
-    private List<Revision<T>> firstPage(int most) {
-        return jdbc.sql(rows.select("where state = 'PUBLISHED'" + NEWEST + " fetch first :most rows only"))
-                .param("most", most)
-                .query(rows::revision)
-                .list();
-    }
-
-    private List<Revision<T>> pageAfter(ListCursor last, int most) {
-        return jdbc.sql(rows.select("where state = 'PUBLISHED'"
-                        + " and published_at <= :at and (published_at < :at or slug > :slug)"
-                        + NEWEST + " fetch first :most rows only"))
-                .param("at", last.createdAt().atOffset(ZoneOffset.UTC))
-                .param("slug", last.slug())
-                .param("most", most)
-                .query(rows::revision)
-                .list();
+        return lists.listHeads(cursor, limit);
     }
 
     /**
@@ -298,8 +246,8 @@ public abstract class RevisionRepository<T extends RecordContent> {
     public Revision<T> publishNext(RevisionRef base, T content, String contributor) {
         requireTransaction();
         RevisionRepositoryInserts.Frozen<T> frozen = shipped(content, contributor, base);
-        lock(base.slug());
-        if (!supersede(base)) {
+        moves.lock(base.slug());
+        if (!moves.supersede(base)) {
             throw refusal(base);
         }
         return noted(inserts.insertNext(base.slug(), frozen));
@@ -329,7 +277,7 @@ public abstract class RevisionRepository<T extends RecordContent> {
         if (slug == null) {
             return noted(inserts.insertFirst(frozen));
         }
-        lock(slug);
+        moves.lock(slug);
         return noted(inserts.insertNext(slug, frozen));
     }
 
@@ -357,11 +305,11 @@ public abstract class RevisionRepository<T extends RecordContent> {
     @Transactional
     public void accept(Revision<T> imported, String by) {
         requireTransaction();
-        lock(imported.slug());
+        moves.lock(imported.slug());
         Optional<Revision<T>> current = latest(imported.slug());
         boolean overtaken = current.isPresent() && current.get().number() > imported.number();
         if (!overtaken) {
-            current.ifPresent(r -> supersede(r.ref()));
+            current.ifPresent(r -> moves.supersede(r.ref()));
         }
         imports.accept(imported, overtaken ? RecordState.SUPERSEDED : RecordState.PUBLISHED, by, now());
     }
@@ -381,21 +329,14 @@ public abstract class RevisionRepository<T extends RecordContent> {
     @Transactional
     public void publish(Revision<T> waiting, String by) {
         requireTransaction();
-        lock(waiting.slug());
+        moves.lock(waiting.slug());
         Optional<Revision<T>> current = latest(waiting.slug());
         RevisionRef base = waiting.base();
         if (current.isPresent() && (base == null || !current.get().ref().equals(base))) {
             throw new RevisionConflictException(base == null ? waiting.ref() : base, current.get());
         }
-        current.ifPresent(r -> supersede(r.ref()));
-        int moved = jdbc.sql("update " + table + " set state = 'PUBLISHED', published_at = :at, published_by = :by"
-                        + " where slug = :slug and revision = :revision and state = 'SUBMITTED'")
-                .param("at", now().atOffset(ZoneOffset.UTC))
-                .param("by", by)
-                .param("slug", waiting.slug())
-                .param("revision", waiting.number())
-                .update();
-        if (moved == 0) {
+        current.ifPresent(r -> moves.supersede(r.ref()));
+        if (!moves.publish(waiting.ref(), by, now())) {
             throw new DraftClosedException("Revision " + waiting.number() + " no longer waits for a review.");
         }
     }
@@ -410,17 +351,7 @@ public abstract class RevisionRepository<T extends RecordContent> {
         if (!from.mayBecome(to)) {
             throw new IllegalArgumentException(from + " does not become " + to);
         }
-        return jdbc.sql("update " + table + " set state = :to, closed_at = :at, closed_by = :by, reason = :reason"
-                                + " where slug = :slug and revision = :revision and state = :from")
-                        .param("to", to.name())
-                        .param("at", now().atOffset(ZoneOffset.UTC))
-                        .param("by", by)
-                        .param("reason", reason)
-                        .param("slug", ref.slug())
-                        .param("revision", ref.revision())
-                        .param("from", from.name())
-                        .update()
-                == 1;
+        return moves.close(ref, from, to, by, reason, now());
     }
 
     /** Revisions that wait for a review, oldest first. */
@@ -449,10 +380,7 @@ public abstract class RevisionRepository<T extends RecordContent> {
 
     /** Published revisions, newest first. */
     protected List<Revision<T>> newestPublished(int most) {
-        return jdbc.sql(rows.select("where state = 'PUBLISHED'" + NEWEST + " fetch first :most rows only"))
-                .param("most", most)
-                .query(rows::revision)
-                .list();
+        return lists.newest(most);
     }
 
     /**
@@ -484,26 +412,6 @@ public abstract class RevisionRepository<T extends RecordContent> {
                 .param("most", most)
                 .query(rows::revision)
                 .list();
-    }
-
-    /**
-     * Whoever comes second waits here, and then finds what the first one did. All take the rows in the same order: otherwise two
-     * could wait for each other.
-     */
-    private void lock(String slug) {
-        jdbc.sql("select revision from " + table + " where slug = :slug order by revision for update")
-                .param("slug", slug)
-                .query(Integer.class)
-                .list();
-    }
-
-    private boolean supersede(RevisionRef ref) {
-        return jdbc.sql("update " + table + " set state = 'SUPERSEDED'"
-                                + " where slug = :slug and revision = :revision and state = 'PUBLISHED'")
-                        .param("slug", ref.slug())
-                        .param("revision", ref.revision())
-                        .update()
-                == 1;
     }
 
     private static void requireTransaction() {
