@@ -2,6 +2,7 @@ package org.vanewright.campaign.web;
 
 import com.github.benmanes.caffeine.cache.Cache;
 import com.github.benmanes.caffeine.cache.Caffeine;
+import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
@@ -12,6 +13,7 @@ import org.vanewright.campaign.RepeatsDocument;
 import org.vanewright.campaign.Schedule;
 import org.vanewright.engineering.inference.SampleSize;
 import org.vanewright.engineering.input.InvalidInputException;
+import org.vanewright.platform.page.HtmlRows;
 import org.vanewright.platform.page.Numbers;
 import org.vanewright.platform.plot.DrawnPlot;
 
@@ -42,6 +44,18 @@ public record PlanView(
                 size == null || planned == null ? null : (Boolean) (planned >= size.perGroup()),
                 size == null ? null : PowerPlot.of(size, planned, idPrefix),
                 Schedule.of(plan).orElse(null));
+    }
+
+    /** The order of flying as rows of its table. */
+    public String sorties() {
+        HtmlRows rows = new HtmlRows();
+        for (Schedule.Sortie s : schedule == null ? List.<Schedule.Sortie>of() : schedule.sorties()) {
+            rows.row(String.valueOf(s.number()))
+                    .figure(String.valueOf(s.block()))
+                    .words(s.key())
+                    .figure(String.valueOf(s.points()));
+        }
+        return rows.html();
     }
 
     private static Optional<SampleSize> sampleSize(RepeatsDocument repeats) {
