@@ -3,6 +3,7 @@ package org.vanewright.evidence;
 import com.github.benmanes.caffeine.cache.Cache;
 import com.github.benmanes.caffeine.cache.Caffeine;
 import jakarta.annotation.PreDestroy;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -39,6 +40,8 @@ public class Findings {
 
     /** As many as one statement asks for. */
     private static final int ASKED_FOR = 200;
+
+    private static final Duration LONGEST_WAIT = Duration.ofSeconds(10);
 
     private static final Summaries.Kind<OfCampaign> KIND = new Summaries.Kind<>("finding", 1, OfCampaign.class);
 
@@ -147,6 +150,9 @@ public class Findings {
     private Map<RevisionRef, OfCampaign> worked(List<RevisionRef> refs) {
         Map<RevisionRef, OfCampaign> found = new HashMap<>();
         for (RevisionRef ref : refs) {
+            if (stopped) {
+                break;
+            }
             campaigns.allPublic(List.of(ref)).forEach(r -> found.put(ref, new OfCampaign(reader.of(r))));
         }
         return found;
@@ -170,11 +176,21 @@ public class Findings {
         }
     }
 
-    /** Without interrupting, which would close the file of a database beneath it. */
+    /**
+     * Without interrupting, which would close the file of a database beneath it; what is being written is waited for, since
+     * the database is closed next.
+     */
     @PreDestroy
     void stop() {
         stopped = true;
         background.shutdown();
+        try {
+            if (!background.awaitTermination(LONGEST_WAIT.toSeconds(), TimeUnit.SECONDS)) {
+                LOG.warn("campaigns are still being looked at while the service stops");
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
     }
 
     private static RevisionHash key(RevisionHead head) {

@@ -36,6 +36,8 @@ class SearchRebuild {
     /** One that has done nothing for so long is gone. */
     private static final Duration SILENCE = Duration.ofMinutes(2);
 
+    private static final Duration LONGEST_WAIT = Duration.ofSeconds(10);
+
     private static final int AT_ONCE = 50;
 
     private final Records records;
@@ -80,6 +82,9 @@ class SearchRebuild {
     }
 
     private void prepare() {
+        if (stopped) {
+            return;
+        }
         try {
             search.prepare();
         } catch (RuntimeException e) {
@@ -106,11 +111,21 @@ class SearchRebuild {
         executor.execute(this::look);
     }
 
-    /** Without interrupting, which would close the file of a database beneath it. */
+    /**
+     * Without interrupting, which would close the file of a database beneath it. The database is closed next, so what is
+     * being written is waited for: a file database that is closed amid a transaction may not take all of it back.
+     */
     @PreDestroy
     void stop() {
         stopped = true;
         executor.shutdown();
+        try {
+            if (!executor.awaitTermination(LONGEST_WAIT.toSeconds(), TimeUnit.SECONDS)) {
+                LOG.warn("the index of the search is still being worked at while the service stops");
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
     }
 
     private void look() {
