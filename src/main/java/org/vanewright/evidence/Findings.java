@@ -3,7 +3,6 @@ package org.vanewright.evidence;
 import com.github.benmanes.caffeine.cache.Cache;
 import com.github.benmanes.caffeine.cache.Caffeine;
 import jakarta.annotation.PreDestroy;
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -19,6 +18,7 @@ import org.slf4j.LoggerFactory;
 import org.springframework.stereotype.Service;
 import org.vanewright.campaign.CampaignDocument;
 import org.vanewright.campaign.CampaignService;
+import org.vanewright.platform.BackgroundStop;
 import org.vanewright.record.Lists;
 import org.vanewright.record.Revision;
 import org.vanewright.record.RevisionHead;
@@ -40,8 +40,6 @@ public class Findings {
 
     /** As many as one statement asks for. */
     private static final int ASKED_FOR = 200;
-
-    private static final Duration LONGEST_WAIT = Duration.ofSeconds(10);
 
     private static final Summaries.Kind<OfCampaign> KIND = new Summaries.Kind<>("finding", 1, OfCampaign.class);
 
@@ -176,21 +174,10 @@ public class Findings {
         }
     }
 
-    /**
-     * Without interrupting, which would close the file of a database beneath it; what is being written is waited for, since
-     * the database is closed next.
-     */
     @PreDestroy
     void stop() {
         stopped = true;
-        background.shutdown();
-        try {
-            if (!background.awaitTermination(LONGEST_WAIT.toSeconds(), TimeUnit.SECONDS)) {
-                LOG.warn("campaigns are still being looked at while the service stops");
-            }
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-        }
+        BackgroundStop.of(background, "looking at campaigns together");
     }
 
     private static RevisionHash key(RevisionHead head) {

@@ -19,6 +19,7 @@ import org.springframework.scheduling.annotation.Scheduled;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.PlatformTransactionManager;
 import org.springframework.transaction.support.TransactionTemplate;
+import org.vanewright.platform.BackgroundStop;
 import org.vanewright.record.RecordContent;
 import org.vanewright.record.RecordPage;
 import org.vanewright.record.RecordService;
@@ -35,8 +36,6 @@ class SearchRebuild {
     private static final Logger LOG = LoggerFactory.getLogger(SearchRebuild.class);
     /** One that has done nothing for so long is gone. */
     private static final Duration SILENCE = Duration.ofMinutes(2);
-
-    private static final Duration LONGEST_WAIT = Duration.ofSeconds(10);
 
     private static final int AT_ONCE = 50;
 
@@ -111,21 +110,10 @@ class SearchRebuild {
         executor.execute(this::look);
     }
 
-    /**
-     * Without interrupting, which would close the file of a database beneath it. The database is closed next, so what is
-     * being written is waited for: a file database that is closed amid a transaction may not take all of it back.
-     */
     @PreDestroy
     void stop() {
         stopped = true;
-        executor.shutdown();
-        try {
-            if (!executor.awaitTermination(LONGEST_WAIT.toSeconds(), TimeUnit.SECONDS)) {
-                LOG.warn("the index of the search is still being worked at while the service stops");
-            }
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-        }
+        BackgroundStop.of(executor, "work on the index of the search");
     }
 
     private void look() {
